@@ -1,0 +1,107 @@
+using System.Text.RegularExpressions;
+
+namespace DayBrief.House;
+
+/// <summary>The layout's rules, as DEVELOPERS.md states them: who may use whom, sizes, names, links and references.</summary>
+public sealed partial class HouseRules
+{
+    /// <summary>Folder → folders whose namespaces it may name. A folder always sees itself and its sub-folders.</summary>
+    private static readonly Dictionary<string, string[]> CoreMayUse = new()
+    {
+        ["Units"] = [],
+        ["Numerics"] = ["Units"],
+        ["Thermodynamics"] = ["Units", "Numerics"],
+        ["Soundings"] = ["Units", "Numerics", "Thermodynamics"],
+        ["BoundaryLayer"] = ["Units", "Numerics", "Thermodynamics", "Soundings"],
+        ["Flight"] = ["Units", "Numerics"],
+        ["Days"] = ["Units", "Numerics", "Thermodynamics", "Soundings", "BoundaryLayer", "Flight"],
+    };
+
+    private static readonly string[] ServiceInfrastructureUser = ["Infrastructure"];
+
+    private static readonly Dictionary<string, string[]> ServiceMayUse = new()
+    {
+        ["Infrastructure"] = [],
+        ["Charts"] = [],
+        ["Features/Soundings"] = ["Charts", .. ServiceInfrastructureUser],
+        ["Features/Briefs"] = ["Charts", "Features.Soundings", .. ServiceInfrastructureUser],
+        ["Features/Centring"] = ["Charts", .. ServiceInfrastructureUser],
+        ["Commands"] = ["Charts", "Features.Soundings", "Features.Briefs", "Features.Centring", .. ServiceInfrastructureUser],
+    };
+
+    [Fact]
+    public void Core_folders_use_only_what_lies_below_them() =>
+        Assert.Empty(Trespasses(Repository.Core, "DayBrief", CoreMayUse));
+
+    [Fact]
+    public void Service_folders_use_only_what_lies_below_them() =>
+        Assert.Empty(Trespasses(Repository.Service, "DayBrief.Service", ServiceMayUse));
+
+    [Fact]
+    public void Only_Numerics_names_MathNet() =>
+        Assert.DoesNotContain(
+            Repository.SourceFiles(Repository.Core, ".cs"),
+            file => !Relative(Repository.Core, file).StartsWith("Numerics/", StringComparison.Ordinal)
+                && File.ReadAllText(file).Contains("MathNet", StringComparison.Ordinal));
+
+    [Fact]
+    public void Core_references_only_the_framework_and_its_allowed_packages() =>
+        Assert.DoesNotContain(
+            typeof(Units.Pressure).Assembly.GetReferencedAssemblies().Select(assembly => assembly.Name!),
+            name => !name.StartsWith("System", StringComparison.Ordinal) && name is not ("MathNet.Numerics" or "Sep"));
+
+    [Fact]
+    public void Files_stay_small()
+    {
+        var lengths = new[] { Repository.Core, Repository.Service }
+            .SelectMany(folder => Repository.SourceFiles(folder, ".cs", ".razor"))
+            .Select(file => (file, lines: File.ReadLines(file).Count()))
+            .OrderBy(entry => entry.lines)
+            .ToArray();
+        Assert.DoesNotContain(lengths, entry => entry.lines > 400);
+        Assert.True(lengths[(int)(0.95 * (lengths.Length - 1))].lines <= 250, "95 % of files have at most 250 lines");
+        Assert.True(lengths[lengths.Length / 2].lines <= 80, "half the files have at most 80 lines");
+    }
+
+    [Fact]
+    public void No_type_hides_behind_an_empty_name() =>
+        Assert.DoesNotContain(
+            new[] { Repository.Core, Repository.Service }.SelectMany(folder => Repository.SourceFiles(folder, ".cs", ".razor")),
+            file => EmptyName().IsMatch(Path.GetFileNameWithoutExtension(file)));
+
+    [Fact]
+    public void Every_cited_key_is_listed_and_every_listed_key_is_cited()
+    {
+        var listed = ReferenceEntry().Matches(File.ReadAllText(Path.Combine(Repository.Root, "docs", "references.md")))
+            .Select(match => match.Groups[1].Value).ToHashSet();
+        var cited = new[] { Path.Combine(Repository.Root, "src"), Path.Combine(Repository.Root, "tests") }
+            .SelectMany(folder => Repository.SourceFiles(folder, ".cs", ".razor"))
+            .SelectMany(file => File.ReadLines(file).Where(line => line.Contains("//", StringComparison.Ordinal)))
+            .SelectMany(line => CitedKey().Matches(line).Select(match => match.Groups[1].Value))
+            .ToHashSet();
+        Assert.Empty(cited.Except(listed));
+        Assert.Empty(listed.Except(cited));
+    }
+
+    internal static string Relative(string folder, string file) => Path.GetRelativePath(folder, file).Replace('\\', '/');
+
+    private static IEnumerable<string> Trespasses(string project, string prefix, Dictionary<string, string[]> mayUse) =>
+        from file in Repository.SourceFiles(project, ".cs", ".razor")
+        let relative = Relative(project, file)
+        from folder in mayUse.Keys
+        where relative.StartsWith(folder + "/", StringComparison.Ordinal)
+        from other in mayUse.Keys
+        let ns = $"{prefix}.{other.Replace('/', '.')}"
+        where other != folder && !mayUse[folder].Contains(other.Replace('/', '.'))
+        where Regex.IsMatch(File.ReadAllText(file), $@"\b{Regex.Escape(ns)}\b")
+        select $"{relative} uses {ns}";
+
+    [GeneratedRegex("(Helper|Manager|Utils|Util|Common|Misc)s?$")]
+    private static partial Regex EmptyName();
+
+    [GeneratedRegex(@"^- \[([A-Za-z]+[A-Za-z0-9-]*)\]", RegexOptions.Multiline)]
+    private static partial Regex ReferenceEntry();
+
+    [GeneratedRegex(@"\[([A-Z][A-Za-z]*-?[0-9]+[a-z]?|[A-Z]{2,}[A-Za-z0-9]*|MetPy)\](?!\()")]
+    private static partial Regex CitedKey();
+}
