@@ -11,20 +11,19 @@ public readonly record struct ConvectiveEnergy(double CapeJkg, double CinJkg)
 
     /// <summary>CAPE and CIN of the surface parcel.</summary>
     /// <remarks>[AMS] "convective available potential energy", "convective inhibition": R_d ∫ (T_vp − T_ve) d ln p from
-    /// the level of free convection to the level of neutral buoyancy, and below it; virtual temperatures, reversible
-    /// ascent to the LCL, pseudoadiabatic above. Null without a surface dew point.</remarks>
+    /// the level of free convection to the level of neutral buoyancy; what is negative below is the inhibition. Virtual
+    /// temperatures, dry to the LCL, pseudoadiabatic above. Where the parcel floats free in several layers, the one with
+    /// most energy counts: a thin one at the cloud base does not lift a cap. Null without a surface dew point.</remarks>
     public static ConvectiveEnergy? Of(Profile profile) =>
         profile.SurfaceDewPoint is { } dewPoint ? Of(profile, profile.SurfaceTemperature, dewPoint) : null;
 
     /// <summary>CAPE and CIN of a parcel that starts from the surface with another temperature and dew point.</summary>
+    /// <remarks>As <see cref="Of(Profile)"/>.</remarks>
     public static ConvectiveEnergy Of(Profile profile, Temperature temperature, Temperature dewPoint)
     {
         var ascent = ParcelAscent.Of(profile, temperature, dewPoint, StepLogPressure);
-        var free = ascent.FreeConvectionIndex;
-        if (free is null)
-            return new(0, 0);
-        var neutral = ascent.NeutralIndex;
-        var cape = ascent.Work(free.Value, neutral);
-        return new(Math.Max(0, cape), Math.Min(0, ascent.Work(0, free.Value)));
+        return ascent.MainFloatingLayer is { } layer
+            ? new(Math.Max(0, ascent.Work(layer.From, ascent.NeutralIndex)), ascent.NegativeWork(0, layer.From))
+            : new(0, 0);
     }
 }

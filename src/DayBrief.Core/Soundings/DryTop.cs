@@ -11,7 +11,8 @@ public readonly record struct DryTop(Pressure Pressure, Height Height)
 {
     /// <summary>The lowest level above the surface where the dry adiabat is no longer warmer than the ascent.</summary>
     /// <remarks>[AMS] "parcel method"; without virtual correction and not cut at condensation. Zero height when the
-    /// surface air is not warmer than what lies on it; null when the adiabat stays warmer up to the ascent's top.</remarks>
+    /// surface air is no warmer than what lies on it; null when it is colder than the surface level, and when the adiabat
+    /// stays warmer up to the ascent's top.</remarks>
     public static DryTop? From(Profile profile, Temperature surfaceTemperature)
     {
         var hpa = SolveHpa(profile, surfaceTemperature.Kelvins);
@@ -33,7 +34,7 @@ public readonly record struct DryTop(Pressure Pressure, Height Height)
         var kelvins = profile.Kelvins;
         var surfaceHpa = hpa[0];
         if (surfaceKelvins < kelvins[0])
-            return surfaceHpa;
+            return null;
         for (var i = 1; i < hpa.Length; i++)
         {
             if (DryAdiabat.MovedKelvins(surfaceKelvins, surfaceHpa, hpa[i]) > kelvins[i])

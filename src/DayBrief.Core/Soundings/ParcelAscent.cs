@@ -17,18 +17,22 @@ internal sealed class ParcelAscent
         _condensation = condensation;
     }
 
-    /// <summary>Index of the lowest point at or above the LCL from which the parcel is warmer; null if there is none.</summary>
-    public int? FreeConvectionIndex
+    /// <summary>The stretch at or above the LCL in which the parcel is warmer and gains most; null if there is none.</summary>
+    public (int From, int To)? MainFloatingLayer
     {
         get
         {
+            (int From, int To)? best = null;
             for (var i = _condensation; i < _excessKelvins.Length; i++)
             {
-                if (_excessKelvins[i] > 0)
-                    return i;
+                var from = i;
+                while (i < _excessKelvins.Length && _excessKelvins[i] > 0)
+                    i++;
+                if (i > from && (best is null || Work(from, i - 1) > Work(best.Value.From, best.Value.To)))
+                    best = (from, i - 1);
             }
 
-            return null;
+            return best;
         }
     }
 
@@ -72,6 +76,15 @@ internal sealed class ParcelAscent
         var sum = 0.0;
         for (var i = from; i < to; i++)
             sum += (_excessKelvins[i] + _excessKelvins[i + 1]) / 2 * _step;
+        return Air.GasConstant * sum;
+    }
+
+    /// <summary>The negative part of <see cref="Work"/>, J kg⁻¹.</summary>
+    public double NegativeWork(int from, int to)
+    {
+        var sum = 0.0;
+        for (var i = from; i < to; i++)
+            sum += Math.Min(0, (_excessKelvins[i] + _excessKelvins[i + 1]) / 2) * _step;
         return Air.GasConstant * sum;
     }
 

@@ -102,6 +102,6 @@ public sealed partial class HouseRules
     [GeneratedRegex(@"^- \[([A-Za-z]+[A-Za-z0-9-]*)\]", RegexOptions.Multiline)]
     private static partial Regex ReferenceEntry();
 
-    [GeneratedRegex(@"\[([A-Z][A-Za-z]*-?[0-9]+[a-z]?|[A-Z]{2,}[A-Za-z0-9]*|MetPy)\](?!\()")]
+    [GeneratedRegex(@"\[([A-Z][A-Za-z]*-?[0-9]+[A-Za-z]?|[A-Z]{2,}[A-Za-z0-9]*|MetPy|SeinfeldPandis|WallaceHobbs)\](?!\()")]
     private static partial Regex CitedKey();
 }
