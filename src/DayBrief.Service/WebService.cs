@@ -1,0 +1,53 @@
+using DayBrief.Service.Features.Soundings;
+using DayBrief.Service.Infrastructure;
+using Microsoft.OpenApi;
+
+namespace DayBrief.Service;
+
+/// <summary>Composes the web service.</summary>
+internal static class WebService
+{
+    public static WebApplication Create(string[] args)
+    {
+        var builder = WebApplication.CreateBuilder(new WebApplicationOptions
+        {
+            Args = args,
+            ContentRootPath = AppContext.BaseDirectory,
+        });
+        builder.WebHost.UseKestrelHttpsConfiguration();
+        AddServices(builder.Services, builder.Configuration);
+        var app = builder.Build();
+        Map(app);
+        return app;
+    }
+
+    private static void AddServices(IServiceCollection services, ConfigurationManager configuration)
+    {
+        services.AddSingleton(TimeProvider.System);
+        services.AddSingleton(_ => new DataFolder(configuration[DataFolder.Variable]));
+        services.AddSingleton<Database>();
+        services.ConfigureHttpJsonOptions(json => Json.Configure(json.SerializerOptions));
+        services.AddProblemDetails();
+        services.AddExceptionHandler<RefusedInputHandler>();
+        services.AddHealthChecks();
+        services.AddEndpointsApiExplorer();
+        services.AddSwaggerGen(swagger => swagger.SwaggerDoc("v1", new OpenApiInfo { Title = "DayBrief", Version = "v1" }));
+        services.AddSoundings();
+    }
+
+    private static void Map(WebApplication app)
+    {
+        app.UseExceptionHandler();
+        app.UseStatusCodePages();
+        app.UseStaticFiles();
+        var api = app.MapGroup("/api/v1");
+        api.MapSoundings();
+        app.MapHealthChecks("/health/live");
+        app.MapHealthChecks("/health/ready");
+        app.UseSwagger(swagger =>
+        {
+            swagger.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1;
+            swagger.RouteTemplate = "api/openapi.json";
+        });
+    }
+}
