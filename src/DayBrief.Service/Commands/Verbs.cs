@@ -2,17 +2,21 @@ using System.CommandLine;
 
 namespace DayBrief.Service.Commands;
 
-/// <summary>The program's verbs. Without one it serves.</summary>
+/// <summary>The program's verbs. Without one it serves, and passes what it was given to the host (such as --urls).</summary>
 internal static class Verbs
 {
+    private static readonly string[] AboutTheProgram = ["--help", "-h", "-?", "--version"];
+
     public static async Task<int> RunAsync(string[] args)
     {
-        var root = new RootCommand("DayBrief: from the morning sounding to the day's brief for a gliding field.")
+        if (args.Length == 0 || (args[0].StartsWith("--", StringComparison.Ordinal) && !AboutTheProgram.Contains(args[0])))
+            return await ServeCommand.RunAsync(args);
+        var root = new RootCommand("DayBrief: from the morning sounding to the day's brief for a gliding field. Without a verb: serve.")
         {
             ServeCommand.Create(),
             AnalyseCommand.Create(),
+            HealthCommand.Create(),
         };
-        root.SetAction((_, stopping) => ServeCommand.RunAsync(stopping));
         var parsed = root.Parse(args);
         if (parsed.Errors.Count == 0)
             return await parsed.InvokeAsync();
