@@ -1,5 +1,6 @@
 using DayBrief.Service.Features.Soundings;
 using DayBrief.Service.Infrastructure;
+using Microsoft.AspNetCore.ResponseCompression;
 using Microsoft.OpenApi;
 
 namespace DayBrief.Service;
@@ -14,7 +15,6 @@ internal static class WebService
             Args = args,
             ContentRootPath = AppContext.BaseDirectory,
         });
-        builder.WebHost.UseKestrelHttpsConfiguration();
         AddServices(builder.Services, builder.Configuration);
         var app = builder.Build();
         Map(app);
@@ -30,6 +30,8 @@ internal static class WebService
         services.AddProblemDetails();
         services.AddExceptionHandler<RefusedInputHandler>();
         services.AddHealthChecks();
+        services.AddResponseCompression(compression => compression.MimeTypes =
+            [.. ResponseCompressionDefaults.MimeTypes, "image/svg+xml", "application/problem+json"]);
         services.AddEndpointsApiExplorer();
         services.AddSwaggerGen(swagger => swagger.SwaggerDoc("v1", new OpenApiInfo { Title = "DayBrief", Version = "v1" }));
         services.AddSoundings();
@@ -37,9 +39,14 @@ internal static class WebService
 
     private static void Map(WebApplication app)
     {
+        app.UseResponseCompression();
+        app.UseSecurityHeaders();
         app.UseExceptionHandler();
         app.UseStatusCodePages();
-        app.UseStaticFiles();
+        app.UseStaticFiles(new StaticFileOptions
+        {
+            OnPrepareResponse = file => file.Context.Response.Headers.CacheControl = "public, max-age=3600",
+        });
         var api = app.MapGroup("/api/v1");
         api.MapSoundings();
         app.MapHealthChecks("/health/live");
@@ -48,6 +55,12 @@ internal static class WebService
         {
             swagger.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1;
             swagger.RouteTemplate = "api/openapi.json";
+        });
+        app.UseSwaggerUI(pages =>
+        {
+            pages.RoutePrefix = "api/docs";
+            pages.SwaggerEndpoint("/api/openapi.json", "DayBrief v1");
+            pages.DocumentTitle = "DayBrief API";
         });
     }
 }
