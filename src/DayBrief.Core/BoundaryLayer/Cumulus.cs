@@ -16,7 +16,8 @@ internal readonly record struct Cumulus(double Cover, double MassFluxMs, double 
     /// <remarks>[Neggers2006] as CLASS [Vila2015] has it: the water in the thermals' tops spreads with the variance that
     /// entrainment makes, σ² = −w′q′_e Δq h/(δ w*), and the share above saturation is 0.5 + 0.36 arctan(1.55 (q − q_s)/σ)
     /// [CuijpersBechtold1995]. So the first cloud comes from the moistest and highest thermals, while the mean top is
-    /// still below the LCL. The mass flux is cover times w*. The transition depth δ is the distance from the layer's top
+    /// still below the LCL. The mass flux is cover times w*, but
+    /// not more than comes in by entrainment: cloud that fills the layer's top (stratocumulus) does not drain it. The transition depth δ is the distance from the layer's top
     /// to the LCL, kept between 50 and 300 m.</remarks>
     public static Cumulus Over(
         double depthM, in LayerState state, double wStar, double entrainmentMs, double surfaceKelvins, double surfaceHpa, double lclM)
@@ -31,6 +32,7 @@ internal readonly record struct Cumulus(double Cover, double MassFluxMs, double 
         var variance = entrainmentMs * jump * jump * depthM / (transition * wStar);
         var sigma = Math.Sqrt(Math.Max(variance, 1e-10));
         var cover = Math.Max(0, 0.5 + (0.36 * Math.Atan(1.55 * (state.Q - saturated) / sigma)));
-        return new(cover, cover * wStar, cover * wStar * sigma);
+        var mass = Math.Min(cover * wStar, entrainmentMs);
+        return new(cover, mass, mass * sigma);
     }
 }
