@@ -4,13 +4,18 @@ using DayBrief.Units;
 namespace DayBrief.BoundaryLayer;
 
 /// <summary>The share of the layer's top that thermals fill with cloud, and what they carry away.</summary>
-/// <param name="Cover">Share of the sky, 0 to 1.</param>
+/// <param name="Cover">Share of cloudy updrafts at the layer's top, 0 to 1.</param>
 /// <param name="MassFluxMs">Air through the top, m/s.</param>
 /// <param name="WaterFlux">Water with it, m/s kg/kg.</param>
 internal readonly record struct Cumulus(double Cover, double MassFluxMs, double WaterFlux)
 {
     private const double LeastTransitionM = 50;
+    private const double ProjectedPerShare = 4;
     private const double MostTransitionM = 300;
+
+    /// <summary>Share of the sky that cumulus covers seen from the ground, for a share of cloudy updrafts at its base.</summary>
+    /// <remarks>Four times: large-eddy runs of trade cumulus have 0.03 and 0.13 [Siebesma2003] (from memory).</remarks>
+    public static double Projected(double share) => Math.Min(1, ProjectedPerShare * share);
 
     /// <summary>Cumulus over a mixed layer.</summary>
     /// <remarks>[Neggers2006] as CLASS [Vila2015] has it: the water in the thermals' tops spreads with the variance that

@@ -1,5 +1,6 @@
 using DayBrief.BoundaryLayer;
 using DayBrief.Soundings;
+using DayBrief.Units;
 
 namespace DayBrief.Days;
 
@@ -8,11 +9,14 @@ internal sealed class DayFrame
 {
     public const int StepSeconds = 300;
 
+    private const double FrictionDepthM = 1000;
+
     private DayFrame(
-        Site site, DayAssumptions assumptions, SunDay sun, SiteColumn air, double? windMs, DateTimeOffset[] times, int first)
+        Site site, DayAssumptions assumptions, SunDay sun, SiteColumn air, LayerWind? winds, DateTimeOffset[] times, int first)
     {
         (Site, Assumptions, Sun, Air, Times, FirstStep) = (site, assumptions, sun, air, times, first);
-        WindMs = windMs ?? SurfaceLayer.UnknownWindMs;
+        Winds = winds;
+        WindMs = winds?.Mean(Height.FromMetres(FrictionDepthM)).Speed.MetresPerSecond ?? SurfaceLayer.UnknownWindMs;
         Surface = GroundSurface.Of(site.GroundCover, site.GroundWetness);
         Density = air.SurfaceHpa * 100 / (Thermodynamics.Air.GasConstant * air.SurfaceKelvins * 1.005);
         var halves = (2 * times.Length) - 1;
@@ -41,6 +45,10 @@ internal sealed class DayFrame
     /// <summary>Index of the first step at which the ascent is valid.</summary>
     public int FirstStep { get; }
 
+    /// <summary>Winds over the site; null when the ascent has none.</summary>
+    public LayerWind? Winds { get; }
+
+    /// <summary>Mean wind of the lowest 1000 m, for the friction at the ground.</summary>
     public double WindMs { get; }
 
     public GroundSurface Surface { get; }
@@ -58,17 +66,17 @@ internal sealed class DayFrame
     public FluxPoint[]? Prescribed { get; }
 
     public static DayFrame Of(
-        Sounding sounding, Site site, DateOnly date, DayAssumptions assumptions, double? windMs, List<Caution> cautions)
+        Sounding sounding, Profile profile, Site site, DateOnly date, DayAssumptions assumptions, List<Caution> cautions)
     {
         var sun = SunDay.Of(site.Position, date, site.TimeZone);
-        var air = SiteColumn.Of(Profile.Of(sounding), site, cautions);
+        var air = SiteColumn.Of(profile, site, cautions);
         var times = Grid(sun, date, site.TimeZone, assumptions.Flux);
         var valid = sounding.Source.ValidAt ?? AscentTime.Guess(sounding.Source, sun.Noon);
         AscentTime.Judge(valid, sun, cautions);
         var first = valid is { } at ? Math.Max(0, Array.FindIndex(times, time => time.AddSeconds(StepSeconds / 2) >= at)) : 0;
         if (valid > times[^1])
             first = times.Length;
-        return new(site, assumptions, sun, air, windMs, times, first);
+        return new(site, assumptions, sun, air, LayerWind.Over(sounding, profile, air.GroundM), times, first);
     }
 
     /// <summary>Every 5 minutes of local time while the sun is up or fluxes are given; the whole day where it never sets

@@ -6,6 +6,9 @@ namespace DayBrief.Days;
 /// <summary>Computes one course of the day: sun, ground, layer and cumulus, each acting on the next.</summary>
 internal sealed class DayRun
 {
+    /// <summary>Parts of a 5-minute step for one careful course.</summary>
+    public const int FineParts = 10;
+
     private const double StartM = 10;
     private const double RampM = 500;
 
@@ -133,7 +136,7 @@ internal sealed class DayRun
         if (_frame.Prescribed is { } prescribed)
             return HeatFlux.Of(factor * prescribed[half].SensibleWm2, prescribed[half].LatentWm2, _frame);
         var assumed = Math.Clamp(_frame.Cover[half] + (_member.CloudOktas / 8), 0, 1);
-        var cover = 1 - ((1 - assumed) * (1 - (_cumulusShades ? cumulusCover : 0)));
+        var cover = 1 - ((1 - assumed) * (1 - (_cumulusShades ? Cumulus.Projected(cumulusCover) : 0)));
         var sunlight = Radiation.ClearSky(_frame.SinElevation[half]) * Radiation.Through(cover);
         var net = Radiation.Net(sunlight, _surface.Albedo, screen, cover);
         var balance = EnergyBalance.Of(net, _surface, Radiation.PsychrometricOverSlope(screen, _frame.Air.SurfaceHpa));
