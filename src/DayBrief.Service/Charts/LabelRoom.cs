@@ -72,6 +72,10 @@ internal sealed class LabelRoom(Drawing drawing, Frame frame)
             && !boxes.Any(box => _taken.Any(taken => Overlap(box, taken)));
     }
 
+    /// <summary>Whether a straight line would cross nothing written or kept.</summary>
+    public bool IsFree(Point from, Point to) =>
+        !_taken.Exists(taken => taken.Clip(from, to) is not null);
+
     /// <summary>The room of a text as a row of boxes, so that a sloping label takes no more than it needs.</summary>
     internal static Frame[] Boxes(Point at, string text, TextStyle style)
     {
