@@ -12,8 +12,14 @@ internal static class SvgWriter
         var svg = new StringBuilder();
         svg.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {N(drawing.Width)} {N(drawing.Height)}\" role=\"img\" aria-labelledby=\"{id}-t {id}-d\" class=\"drawing\">");
         svg.Append(CultureInfo.InvariantCulture, $"<title id=\"{id}-t\">{E(drawing.Title)}</title><desc id=\"{id}-d\">{E(drawing.Description)}</desc>");
-        foreach (var mark in drawing.Marks)
-            Append(svg, mark);
+        for (var i = 0; i < drawing.Marks.Count; i++)
+        {
+            if (drawing.Marks[i] is PathMark path)
+                i = AppendPaths(svg, drawing.Marks, i, path);
+            else
+                Append(svg, drawing.Marks[i]);
+        }
+
         return svg.Append("</svg>").ToString();
     }
 
@@ -21,9 +27,6 @@ internal static class SvgWriter
     {
         switch (mark)
         {
-            case PathMark path:
-                svg.Append("<path d=\"").Append(Data(path)).Append('"').Append(Look(path.Stroke, path.Fill)).Append("/>");
-                break;
             case CircleMark circle:
                 svg.Append(CultureInfo.InvariantCulture, $"<circle cx=\"{N(circle.Centre.X)}\" cy=\"{N(circle.Centre.Y)}\" r=\"{N(circle.Radius)}\"{Look(circle.Stroke, circle.Fill)}/>");
                 break;
@@ -31,6 +34,25 @@ internal static class SvgWriter
                 AppendText(svg, text);
                 break;
         }
+    }
+
+    /// <summary>Writes a path together with those right after it that look the same: a hatched area is one element.</summary>
+    /// <returns>Index of the last one written.</returns>
+    private static int AppendPaths(StringBuilder svg, IReadOnlyList<Mark> marks, int first, PathMark path)
+    {
+        svg.Append("<path d=\"").Append(Data(path));
+        var last = first;
+        while (last + 1 < marks.Count
+            && (path.Fill is null || path.Stroke is null)
+            && marks[last + 1] is PathMark next
+            && (next.Stroke, next.Fill) == (path.Stroke, path.Fill))
+        {
+            svg.Append(Data(next));
+            last++;
+        }
+
+        svg.Append('"').Append(Look(path.Stroke, path.Fill)).Append("/>");
+        return last;
     }
 
     private static string Data(PathMark path)
