@@ -1,3 +1,7 @@
+using DayBrief.Days;
+using DayBrief.Service.Infrastructure;
+using DayBrief.Units;
+
 namespace DayBrief.Service.Features.Briefs;
 
 /// <summary>What the instructor assumes of the day, as the outside contract names it. Null is not known.</summary>
@@ -20,4 +24,26 @@ public sealed record AssumptionsJson
 
     /// <summary>Seed of the ensemble.</summary>
     public int? Seed { get; init; }
+
+    /// <exception cref="InvalidInputException">A value is out of range; all are named.</exception>
+    internal DayAssumptions ToAssumptions()
+    {
+        var errors = new FieldErrors("assumptions");
+        var max = errors.Optional("maxTemperatureC", MaxTemperatureC, -40, 60);
+        var mixed = errors.Optional("mixedTemperatureC", MixedTemperatureC, -40, 60);
+        var defaults = new DayAssumptions();
+        var cloud = errors.Number("cloudOktas", CloudOktas ?? 0, 0, 8);
+        var entrainment = errors.Number("entrainment", Entrainment ?? defaults.EntrainmentRatio, 0, 1);
+        var ensemble = errors.Number("ensemble", Ensemble ?? defaults.EnsembleSize, 0, 10_000);
+        errors.ThrowIfAny();
+        return new()
+        {
+            MaxTemperature = max is { } screen ? Temperature.FromCelsius(screen) : null,
+            MixedTemperature = mixed is { } layer ? Temperature.FromCelsius(layer) : null,
+            CloudOktas = cloud,
+            EntrainmentRatio = entrainment,
+            EnsembleSize = (int)ensemble,
+            Seed = Seed ?? defaults.Seed,
+        };
+    }
 }

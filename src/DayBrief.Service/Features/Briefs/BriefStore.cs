@@ -9,12 +9,7 @@ internal sealed class BriefStore(Database database)
 {
     private const string Collection = "briefs";
 
-    public string Save(BriefInputs inputs)
-    {
-        var id = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(5));
-        Save(id, inputs);
-        return id;
-    }
+    public static string NewId() => Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(5));
 
     public void Save(string id, BriefInputs inputs) =>
         database.Write(Collection, briefs => briefs.Upsert(new BsonDocument
