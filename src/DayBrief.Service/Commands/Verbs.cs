@@ -15,6 +15,8 @@ internal static class Verbs
         {
             ServeCommand.Create(),
             AnalyseCommand.Create(),
+            DayCommand.Create(),
+            BriefCommand.Create(),
             HealthCommand.Create(),
         };
         var parsed = root.Parse(args);

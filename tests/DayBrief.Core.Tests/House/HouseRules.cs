@@ -17,16 +17,15 @@ public sealed partial class HouseRules
         ["Days"] = ["Units", "Numerics", "Thermodynamics", "Soundings", "BoundaryLayer", "Flight"],
     };
 
-    private static readonly string[] ServiceInfrastructureUser = ["Infrastructure"];
-
     private static readonly Dictionary<string, string[]> ServiceMayUse = new()
     {
         ["Infrastructure"] = [],
         ["Charts"] = [],
-        ["Features/Soundings"] = ["Charts", .. ServiceInfrastructureUser],
-        ["Features/Briefs"] = ["Charts", "Features.Soundings", .. ServiceInfrastructureUser],
-        ["Features/Centring"] = ["Charts", .. ServiceInfrastructureUser],
-        ["Commands"] = ["Charts", "Features.Soundings", "Features.Briefs", "Features.Centring", .. ServiceInfrastructureUser],
+        ["Features/Sites"] = ["Infrastructure"],
+        ["Features/Soundings"] = ["Charts", "Infrastructure"],
+        ["Features/Briefs"] = ["Charts", "Features.Sites", "Features.Soundings", "Infrastructure"],
+        ["Features/Centring"] = ["Charts", "Infrastructure"],
+        ["Commands"] = ["Charts", "Features.Sites", "Features.Soundings", "Features.Briefs", "Features.Centring", "Infrastructure"],
     };
 
     [Fact]
