@@ -43,7 +43,7 @@ internal sealed class DayRun
         var layer = new MixedLayer(
             _column,
             Math.Clamp(assumptions.EntrainmentRatio * _member.EntrainmentFactor, 0, 1),
-            assumptions.DivergencePerSecond + _member.DivergencePerSecond,
+            assumptions.Divergence + _member.DivergencePerSecond,
             StartM);
         var (screen, cumulus) = (_frame.Air.SurfaceKelvins, default(Cumulus));
         var heated = false;

@@ -4,7 +4,7 @@ namespace DayBrief.Days;
 internal static class HeatScale
 {
     private const double Most = 8;
-    private const double ToleranceK = 0.05;
+    private const double ToleranceK = 0.02;
 
     /// <summary>The course of a day: as the energy balance has it, or scaled to the assumed maximum.</summary>
     /// <remarks>Regula falsi (Illinois) on the factor; the maximum rises with it. Where even 8 times the heat does not
