@@ -50,6 +50,10 @@ public sealed record ConvectiveDay
     /// <summary>10, 50 and 90 % of the headline figures; null without an ensemble.</summary>
     public DayRanges? Ranges { get; init; }
 
+    /// <summary>10, 50 and 90 % of the usable top at each step, m above ground, 0 where that share has none; empty without
+    /// an ensemble.</summary>
+    public ImmutableArray<DayRange<double>> UsableTopBand { get; init; } = [];
+
     /// <summary>Share of the ensemble without a usable thermal, 0 to 1; null without an ensemble.</summary>
     public double? NoUsableThermalProbability { get; init; }
 
@@ -99,6 +103,7 @@ public sealed record ConvectiveDay
             Wind = wind,
             Winds = frame.Winds,
             Ranges = ensemble is null ? null : EnsembleRanges.Of(ensemble, frame),
+            UsableTopBand = ensemble is null ? [] : [.. Days.UsableTopBand.Of(ensemble, frame.Times.Length)],
             NoUsableThermalProbability = ensemble?.NoneUsable,
             WhatMatters = ensemble is null ? [] : Days.WhatMatters.Of(ensemble, frame, track.MaxScreenKelvins - Temperature.ZeroCelsius),
             Temperatures = temperatures,

@@ -1,0 +1,15 @@
+namespace DayBrief.Soundings.Formats.Csv;
+
+/// <summary>What a column holds.</summary>
+internal enum CsvQuantity
+{
+    Pressure,
+    Height,
+    HeightAboveGround,
+    Temperature,
+    DewPoint,
+    DewPointDepression,
+    RelativeHumidity,
+    WindDirection,
+    WindSpeed,
+}
