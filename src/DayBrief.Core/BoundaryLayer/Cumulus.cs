@@ -5,9 +5,9 @@ namespace DayBrief.BoundaryLayer;
 
 /// <summary>The share of the layer's top that thermals fill with cloud, and what they carry away.</summary>
 /// <param name="Cover">Share of cloudy updrafts at the layer's top, 0 to 1.</param>
-/// <param name="MassFluxMs">Air through the top, m/s.</param>
-/// <param name="WaterFlux">Water with it, m/s kg/kg.</param>
-internal readonly record struct Cumulus(double Cover, double MassFluxMs, double WaterFlux)
+/// <param name="MassFluxMs">Air that they take through the top, m/s; at most what comes in by entrainment.</param>
+/// <param name="ExcessQ">How much moister it is than the layer, kg/kg.</param>
+internal readonly record struct Cumulus(double Cover, double MassFluxMs, double ExcessQ)
 {
     private const double LeastTransitionM = 50;
     private const double ProjectedPerShare = 4;
@@ -22,7 +22,8 @@ internal readonly record struct Cumulus(double Cover, double MassFluxMs, double 
     /// entrainment makes, σ² = −w′q′_e Δq h/(δ w*), and the share above saturation is 0.5 + 0.36 arctan(1.55 (q − q_s)/σ)
     /// [CuijpersBechtold1995]. So the first cloud comes from the moistest and highest thermals, while the mean top is
     /// still below the LCL. The mass flux is cover times w*, but
-    /// not more than comes in by entrainment: cloud that fills the layer's top (stratocumulus) does not drain it. The transition depth δ is the distance from the layer's top
+    /// not more than comes in by entrainment (<see cref="MixedLayer"/>): cloud that fills the layer's top (stratocumulus)
+    /// does not drain it. The transition depth δ is the distance from the layer's top
     /// to the LCL, kept between 50 and 300 m.</remarks>
     public static Cumulus Over(
         double depthM, in LayerState state, double wStar, double entrainmentMs, double surfaceKelvins, double surfaceHpa, double lclM)
@@ -37,7 +38,6 @@ internal readonly record struct Cumulus(double Cover, double MassFluxMs, double 
         var variance = entrainmentMs * jump * jump * depthM / (transition * wStar);
         var sigma = Math.Sqrt(Math.Max(variance, 1e-10));
         var cover = Math.Max(0, 0.5 + (0.36 * Math.Atan(1.55 * (state.Q - saturated) / sigma)));
-        var mass = Math.Min(cover * wStar, entrainmentMs);
-        return new(cover, mass, mass * sigma);
+        return new(cover, cover * wStar, sigma);
     }
 }

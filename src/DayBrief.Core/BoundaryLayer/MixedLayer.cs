@@ -8,7 +8,7 @@ namespace DayBrief.BoundaryLayer;
 /// θ = (Q + ∫θ₀ dz)/h. Subsidence −D z squeezes the column; heights are kept as H = h e^{Dt}, which makes that exact as
 /// well. The top rises at A (w′θ_v′)_s/Δθ_v, not faster than the updrafts themselves (0.46 w*, the greatest mean updraft
 /// of [Allen2006] eq. 11); air that is no warmer than the layer is taken in at that limit (encroachment, A = 0). A cumulus mass flux takes air out
-/// at the top [Neggers2006]. Midpoint rule in time.</remarks>
+/// at the top [Neggers2006], at most as much as is taken in. Midpoint rule in time.</remarks>
 internal sealed class MixedLayer
 {
     private const double FastestRise = 0.46;
@@ -79,10 +79,11 @@ internal sealed class MixedLayer
         var entrainment = flux > 0 && jump > 0 && stretched < _column.TopM
             ? Math.Min(limit, _entrainment * flux / jump)
             : 0;
+        var mass = Math.Min(forcing.MassFlux, entrainment);
         return new(
-            entrainment - forcing.MassFlux,
-            forcing.ThetaFlux + (forcing.MassFlux * (state.ThetaAbove - state.Theta)),
-            forcing.QFlux - forcing.MassQFlux + (forcing.MassFlux * (state.QAbove - state.Q)),
+            entrainment - mass,
+            forcing.ThetaFlux + (mass * (state.ThetaAbove - state.Theta)),
+            forcing.QFlux + (mass * (state.QAbove - state.Q - forcing.MassExcessQ)),
             entrainment,
             limit);
     }
@@ -148,14 +149,14 @@ internal readonly record struct LayerState(double Theta, double Q, double ThetaA
 /// <summary>What drives a mixed layer during a step.</summary>
 /// <param name="ThetaFlux">w′θ′ at the surface, K m/s.</param>
 /// <param name="QFlux">w′q′ at the surface, m/s kg/kg.</param>
-/// <param name="MassFlux">Cumulus mass flux through the top, m/s.</param>
-/// <param name="MassQFlux">Water that it carries away, m/s kg/kg.</param>
+/// <param name="MassFlux">Cumulus mass flux through the top, m/s; limited to the entrainment.</param>
+/// <param name="MassExcessQ">How much moister that air is than the layer, kg/kg.</param>
 /// <param name="ThetaAdvection">Warming of the whole column by advection, K/s.</param>
 /// <param name="QAdvection">Moistening of the whole column by advection, s⁻¹.</param>
 internal readonly record struct LayerForcing(
     double ThetaFlux,
     double QFlux,
     double MassFlux = 0,
-    double MassQFlux = 0,
+    double MassExcessQ = 0,
     double ThetaAdvection = 0,
     double QAdvection = 0);

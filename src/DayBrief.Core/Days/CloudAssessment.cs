@@ -51,7 +51,7 @@ internal sealed class CloudAssessment
             if (!HasCloud(i))
                 continue;
             TopM[i] = Ascent(i, OrdinaryMixing).TopM;
-            if (i % 3 == 0 && (over < 0 || shower < 0 || thunder < 0))
+            if (i % 6 == 0 && (over < 0 || shower < 0 || thunder < 0))
                 Deepest(i, ref over, ref shower, ref thunder);
         }
 

@@ -36,13 +36,22 @@ public sealed record DayAssumptions
         init => field = Guard.Finite(value, 0, 1);
     } = 0.2;
 
-    /// <summary>Divergence D, s⁻¹: the air sinks at D z. 10⁻⁵ in a strong anticyclone, 0 when not known.</summary>
+    /// <summary>Divergence D, s⁻¹: the air sinks at D z. 10⁻⁵ in a strong anticyclone. Null when not known: 0 with
+    /// prescribed fluxes, else <see cref="UsualDivergencePerSecond"/>.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside −10⁻⁴ to 10⁻⁴.</exception>
-    public double DivergencePerSecond
+    public double? DivergencePerSecond
     {
         get;
-        init => field = Guard.Finite(value, -1e-4, 1e-4);
+        init => field = value is { } known ? Guard.Finite(known, -1e-4, 1e-4) : null;
     }
+
+    /// <summary>The gentle sinking of a day on which people fly, s⁻¹: 2 mm/s at 1000 m.</summary>
+    /// <remarks>Half of what published fair-weather cases over sea have (4.3·10⁻⁶, [Siebesma2003]); chosen once, with the
+    /// 44 published pairs of ascents in sight (docs/physics.md).</remarks>
+    public const double UsualDivergencePerSecond = 2e-6;
+
+    /// <summary>The divergence that is used.</summary>
+    internal double Divergence => DivergencePerSecond ?? (Flux is null ? UsualDivergencePerSecond : 0);
 
     /// <summary>Warming of the whole column by advection, K/h.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside −5 to 5.</exception>

@@ -9,7 +9,7 @@ internal sealed class DayFrame
 {
     public const int StepSeconds = 300;
 
-    private const double FrictionDepthM = 1000;
+    private const double FrictionDepthM = 500;
 
     private DayFrame(
         Site site, DayAssumptions assumptions, SunDay sun, SiteColumn air, LayerWind? winds, DateTimeOffset[] times, int first)

@@ -7,7 +7,7 @@ namespace DayBrief.Days;
 internal sealed class DayRun
 {
     /// <summary>Parts of a 5-minute step for one careful course.</summary>
-    public const int FineParts = 10;
+    public const int FineParts = 6;
 
     private const double StartM = 10;
     private const double RampM = 500;
@@ -43,7 +43,7 @@ internal sealed class DayRun
         var layer = new MixedLayer(
             _column,
             Math.Clamp(assumptions.EntrainmentRatio * _member.EntrainmentFactor, 0, 1),
-            assumptions.DivergencePerSecond + _member.DivergencePerSecond,
+            assumptions.Divergence + _member.DivergencePerSecond,
             StartM);
         var (screen, cumulus) = (_frame.Air.SurfaceKelvins, default(Cumulus));
         var heated = false;
@@ -52,7 +52,7 @@ internal sealed class DayRun
             var now = Fluxes(2 * i, screen, cumulus.Cover, heatFactor);
             (screen, heated) = Record(track, i, layer, now, screen, cumulus, heated);
             if (i + 1 < _frame.Times.Length)
-                cumulus = Step(layer, Fluxes((2 * i) + 1, screen, cumulus.Cover, heatFactor), cumulus);
+                cumulus = Step(layer, Fluxes((2 * i) + 1, screen, cumulus.Cover, heatFactor));
         }
 
         track.TopOfAscentReached = layer.AtTopOfColumn;
@@ -92,24 +92,23 @@ internal sealed class DayRun
         return (screen, true);
     }
 
-    private Cumulus Step(MixedLayer layer, in HeatFlux flux, Cumulus cumulus)
+    private Cumulus Step(MixedLayer layer, in HeatFlux flux)
     {
         var seconds = DayFrame.StepSeconds / (double)_parts;
         var assumptions = _frame.Assumptions;
+        var before = layer.State;
+        var virtualFlux = Buoyancy(flux, before);
+        var heats = virtualFlux > 0;
+        var cumulus = heats ? CumulusOver(layer, before, virtualFlux) : default;
+        var forcing = new LayerForcing(
+            heats ? flux.ThetaFlux : 0,
+            heats ? flux.QFlux : 0,
+            cumulus.MassFluxMs,
+            cumulus.ExcessQ,
+            assumptions.WarmingKelvinsPerHour / 3600,
+            assumptions.MoisteningGkgPerHour / 3.6e6);
         for (var part = 0; part < _parts; part++)
-        {
-            var state = layer.State;
-            var virtualFlux = Buoyancy(flux, state);
-            cumulus = virtualFlux > 0 ? CumulusOver(layer, state, virtualFlux) : default;
-            layer.Advance(seconds, new(
-                virtualFlux > 0 ? flux.ThetaFlux : 0,
-                virtualFlux > 0 ? flux.QFlux : 0,
-                cumulus.MassFluxMs,
-                cumulus.WaterFlux,
-                assumptions.WarmingKelvinsPerHour / 3600,
-                assumptions.MoisteningGkgPerHour / 3.6e6));
-        }
-
+            layer.Advance(seconds, forcing);
         return cumulus;
     }
 

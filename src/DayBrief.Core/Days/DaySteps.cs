@@ -20,7 +20,7 @@ internal static class DaySteps
         var depth = Known(track.DepthM[i]);
         var cloudy = track.CumulusCover[i] >= Headline.FirstCloudShare;
         var cloudBase = cloudy ? Known(track.LclM[i]) : null;
-        var assumed = frame.Cover[2 * i];
+        var cumulus = double.IsFinite(track.CumulusCover[i]) ? Cumulus.Projected(track.CumulusCover[i]) : 0;
         return new()
         {
             Time = frame.Times[i],
@@ -34,7 +34,7 @@ internal static class DaySteps
             CondensationLevelAglM = Known(track.LclM[i]),
             CloudBaseAglM = cloudBase,
             CloudTopAglM = cloudy ? Known(cloudTopM[i]) : null,
-            CloudCoverOktas = Known(8 * (1 - ((1 - assumed) * (1 - Cumulus.Projected(track.CumulusCover[i]))))),
+            CloudCoverOktas = frame.Air.HasMoisture ? 8 * (1 - ((1 - frame.Cover[2 * i]) * (1 - cumulus))) : null,
             ThermalTopAglM = depth is { } top ? Math.Min(top, cloudBase ?? top) : null,
             UsableTopAglM = Known(headline.UsableTopM[i]),
             CoreUpdraftMs = Known(headline.CoreMs[i]),

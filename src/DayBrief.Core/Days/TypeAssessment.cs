@@ -1,6 +1,5 @@
 using System.Globalization;
 using DayBrief.BoundaryLayer;
-using DayBrief.Thermodynamics;
 
 namespace DayBrief.Days;
 
@@ -9,7 +8,7 @@ namespace DayBrief.Days;
 /// Each number speaks for one kind, or for none between its two thresholds; the majority decides, the sun per 100 m when
 /// they tie. All thresholds are common practice without source, except where named.
 /// <list type="table">
-/// <item><term>sun to lift the top by 100 m</term><description>short-lived from 30 min, broad to 15 min (heat for the next 100 m over the heat flux [Gold1933])</description></item>
+/// <item><term>sun to lift the top by 100 m</term><description>short-lived from 40 min, broad to 20 min (the computed growth at that time: heat supplied against heat needed)</description></item>
 /// <item><term>stability of the 500 m above the top</term><description>short-lived from 6 K/km, broad to 4 K/km (the standard atmosphere has 3.3)</description></item>
 /// <item><term>depth</term><description>short-lived to 1200 m, broad from 1800 m</description></item>
 /// <item><term>turnover time z_i/w*</term><description>short-lived to 10 min, broad from 13 min (typical 9 to 15, [Deardorff1970])</description></item>
@@ -21,6 +20,7 @@ internal static class TypeAssessment
 {
     private const double CappedLowM = 1000;
     private const double LeaningDegrees = 30;
+    private const double StoppedMinutes = 600;
 
     public static ThermalType Of(DayFrame frame, DayTrack track, Headline headline, CloudOutlook cloud, WindInLayer? wind)
     {
@@ -32,7 +32,7 @@ internal static class TypeAssessment
         var votes = criteria.Count(c => c.Kind == ThermalKind.ShortLived) - criteria.Count(c => c.Kind == ThermalKind.Broad);
         var kind = votes != 0
             ? votes > 0 ? ThermalKind.ShortLived : ThermalKind.Broad
-            : minutes > 22 ? ThermalKind.ShortLived : ThermalKind.Broad;
+            : minutes > 28 ? ThermalKind.ShortLived : ThermalKind.Broad;
         var capped = headline.MaxDepthM < CappedLowM && criteria[1].Kind == ThermalKind.ShortLived;
         var leaning = wind?.LeanDegrees > LeaningDegrees;
         var reasons = criteria.Where(c => c.Kind == kind).Select(c => Words(c)).ToList();
@@ -56,7 +56,7 @@ internal static class TypeAssessment
     private static IEnumerable<TypeCriterion> Criteria(DayFrame frame, DayTrack track, int at, CloudOutlook cloud)
     {
         var depth = track.DepthM[at];
-        yield return Judge("sun to lift the top by 100 m, min", MinutesPer100M(frame, track, at), 15, 30, lowIsBroad: true);
+        yield return Judge("sun to lift the top by 100 m, min", MinutesPer100M(track, at), 20, 40, lowIsBroad: true);
         yield return Judge("stability above, K/km", StabilityAbove(frame.Air.Column, depth), 4, 6, lowIsBroad: true);
         yield return Judge("depth, m", depth, 1200, 1800, lowIsBroad: false);
         yield return Judge("turnover, min", depth / track.WStar[at] / 60, 10, 13, lowIsBroad: false);
@@ -76,14 +76,16 @@ internal static class TypeAssessment
         return new(name, value, kind);
     }
 
-    /// <summary>Heat needed to stir the next 100 m over the heat that comes in.</summary>
-    private static double MinutesPer100M(DayFrame frame, DayTrack track, int at)
+    /// <summary>Minutes of the sun at that time of day that lift the top by 100 m: from the growth half an hour around it.</summary>
+    private static double MinutesPer100M(DayTrack track, int at)
     {
-        var (depth, column) = (track.DepthM[at], frame.Air.Column);
-        var higher = column.At(Math.Min(column.TopM, depth + 100));
-        var needed = ((depth + 100) * higher.Theta) - (higher.ThetaSum - column.At(depth).ThetaSum) - (depth * track.Theta[at]);
-        var joules = Math.Max(0, needed) * frame.Density * Air.SpecificHeat * frame.Air.ToSurface;
-        return Math.Min(999, joules / Math.Max(1, track.SensibleWm2[at]) / 60);
+        var (from, to) = (at, at);
+        while (from > 0 && from > at - 6 && double.IsFinite(track.DepthM[from - 1]))
+            from--;
+        while (to < track.DepthM.Length - 1 && to < at + 6 && double.IsFinite(track.DepthM[to + 1]))
+            to++;
+        var risen = track.DepthM[to] - track.DepthM[from];
+        return risen > 1 ? Math.Min(StoppedMinutes, 100 / risen * (to - from) * DayFrame.StepSeconds / 60) : StoppedMinutes;
     }
 
     private static double StabilityAbove(Column column, double depth)
@@ -98,6 +100,7 @@ internal static class TypeAssessment
         var value = criterion.Value;
         return criterion.Name.Split(',')[0] switch
         {
+            "sun to lift the top by 100 m" when value >= StoppedMinutes => "Short-lived: the top no longer rises, however long the sun shines.",
             "sun to lift the top by 100 m" when shortLived => Text($"Short-lived: it takes {value:0} min of sun to lift the top by 100 m."),
             "sun to lift the top by 100 m" => Text($"Broad: {value:0} min of sun lift the top by 100 m."),
             "stability above" => Text($"The air above is {(shortLived ? "stable" : "hardly stable")}: {value:0.#} K per 1000 m."),

@@ -86,7 +86,7 @@ internal sealed record AssumedJson(
     double CloudOktas,
     bool PrescribedFlux,
     double Entrainment,
-    double DivergencePerSecond,
+    double? DivergencePerSecond,
     int Ensemble,
     int Seed,
     string GroundCover,
