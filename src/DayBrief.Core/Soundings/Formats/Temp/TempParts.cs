@@ -46,7 +46,8 @@ internal static class TempParts
 
     private static void Take(TempPart open, string bare, string word, int line)
     {
-        if (StartsHeading(bare))
+        // The first group may be a call sign that looks like a heading.
+        if (open.Groups.Count > 0 && StartsHeading(bare))
         {
             open.Ended = true;
             return;
