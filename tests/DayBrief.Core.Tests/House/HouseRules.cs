@@ -12,9 +12,10 @@ public sealed partial class HouseRules
         ["Numerics"] = ["Units"],
         ["Thermodynamics"] = ["Units", "Numerics"],
         ["Soundings"] = ["Units", "Numerics", "Thermodynamics"],
+        ["Reports"] = ["Units"],
         ["BoundaryLayer"] = ["Units", "Numerics", "Thermodynamics", "Soundings"],
         ["Flight"] = ["Units", "Numerics"],
-        ["Days"] = ["Units", "Numerics", "Thermodynamics", "Soundings", "BoundaryLayer", "Flight"],
+        ["Days"] = ["Units", "Numerics", "Thermodynamics", "Soundings", "Reports", "BoundaryLayer", "Flight"],
     };
 
     private static readonly Dictionary<string, string[]> ServiceMayUse = new()
