@@ -16,7 +16,7 @@ public sealed record CirclingOptimum(Circle Circle, double ClimbMs, double FlatF
     /// <summary>The optimum in an updraft given as vertical speed (m/s) against distance from the axis (m).</summary>
     /// <remarks>
     /// Textbook construction [Reichmann1978]: circling polar against the updraft's section, climb = w(r) − sink. Banks 10 to
-    /// 60°; speed from 1.1 times the stall in the turn (never slower) to 1.5 times the speed of least sink in the turn.
+    /// 60°; speed from 1.15 times the stall in the turn (never slower) to 1.5 times the speed of least sink in the turn.
     /// </remarks>
     public static CirclingOptimum Find(Glider glider, Func<double, double> updraftMs)
     {

@@ -6,7 +6,7 @@ namespace DayBrief.Flight.Gliders;
 public sealed class Glider
 {
     /// <summary>Smallest speed over stall speed that any computed circle uses (common practice, no source).</summary>
-    public const double LeastSpeedOverStall = 1.1;
+    public const double LeastSpeedOverStall = 1.15;
 
     /// <summary>A glider from its polar.</summary>
     /// <param name="name">What the reader calls it.</param>

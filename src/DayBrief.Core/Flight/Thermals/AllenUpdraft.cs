@@ -100,6 +100,10 @@ public sealed class AllenUpdraft
 
     private static double Ring(double fraction) => fraction is > 0.5 and <= 0.9 ? 2.5 * (fraction - 0.5) : 0;
 
-    private static double Surrounding(double mean, double ring, double covered) =>
-        covered < 1 ? Math.Min(0, -covered * mean * (1 - ring) / (1 - covered)) : 0;
+    /// <summary>Equation 21; updrafts over more than half of the area, which the paper's layers never have, are held to half.</summary>
+    private static double Surrounding(double mean, double ring, double covered)
+    {
+        var share = Math.Min(covered, 0.5);
+        return Math.Min(0, -share * mean * (1 - ring) / (1 - share));
+    }
 }
