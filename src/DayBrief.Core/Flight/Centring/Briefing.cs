@@ -25,7 +25,7 @@ internal sealed class Briefing(Thermal thermal, Circle circle, Variometer instru
     /// <summary>The way flown with an error or none.</summary>
     public Flying Fly(CentringWay way, WayParameters numbers, PilotError error = PilotError.None)
     {
-        var late = instrument.DisplayDelayS + (error == PilotError.Late ? 1.5 : 0);
+        var late = instrument.DisplayDelayS + (error == PilotError.Late ? 1.6 : 0);
         var flying = Flown(circle) with
         {
             EntryDelay = (float)((numbers.AfterSurgeS ?? 0) + late),

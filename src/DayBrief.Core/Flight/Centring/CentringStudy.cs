@@ -15,8 +15,8 @@ public static class CentringStudy
 
     private const int OptimisingEncounters = 256;
     private const int ErrorEncounters = 512;
-    private static readonly EncounterKernel.Clock Full = new(EncounterSet.Seconds, 4);
-    private static readonly EncounterKernel.Clock Short = new(180, 4);
+    private static readonly EncounterKernel.Clock Full = new(EncounterSet.Seconds, 5);
+    private static readonly EncounterKernel.Clock Short = new(180, 5);
 
     /// <summary>Studies one thermal with one glider and instrument.</summary>
     /// <exception cref="ArgumentOutOfRangeException">An option outside its range, or a speed below the stall in the turn.</exception>

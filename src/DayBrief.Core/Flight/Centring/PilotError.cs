@@ -9,7 +9,7 @@ public enum PilotError
     /// <summary>Arrives 7.5 kt too fast and loses it slowly (time constant 12 s).</summary>
     FastEntry,
 
-    /// <summary>Begins every turn and correction 1.5 s late.</summary>
+    /// <summary>Begins every turn and correction 1.6 s late.</summary>
     Late,
 
     /// <summary>Corrects after a third of a turn instead of a full one, and at every swing however small.</summary>

@@ -9,7 +9,7 @@ namespace DayBrief.Flight.Centring;
 internal sealed class WayOptimiser(Briefing briefing, EncounterFlight flight, RollOut closedForm)
 {
     private const double Gain = 0.01;
-    private static readonly Kernel.EncounterKernel.Clock Coarse = new(180, 4);
+    private static readonly Kernel.EncounterKernel.Clock Coarse = new(180, 5);
 
     private delegate WayParameters With(WayParameters parameters, double value);
 

@@ -14,7 +14,7 @@ public enum Display
 
 /// <summary>A variometer: a first-order lag, how much of the speed changes it compensates, and its display.</summary>
 /// <remarks>First-order instrument: τ·dy/dt + y = x; for a reading that swings once a turn the amplitude is 1/√(1+(ωτ)²) and
-/// the phase atan ωτ. Delay of the display: 0.3 s heard, 0.8 s read in glances (assumed, no source).</remarks>
+/// the phase atan ωτ. Delay of the display: 0.3 s heard, 0.7 s read in glances (assumed, no source).</remarks>
 public sealed record Variometer
 {
     /// <summary>A variometer.</summary>
@@ -48,7 +48,7 @@ public sealed record Variometer
     public double Compensation { get; }
 
     /// <summary>Time from the display's showing to the pilot's knowing, s.</summary>
-    public double DisplayDelayS => Display == Display.Audio ? 0.3 : 0.8;
+    public double DisplayDelayS => Display == Display.Audio ? 0.3 : 0.7;
 
     /// <summary>How far the reading trails the truth in a turn of this period, degrees of turn.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Period not above 0.</exception>

@@ -6,8 +6,6 @@ namespace DayBrief.Flight.Centring.Kernel;
 /// <summary>One time step of the gliders and of what their instruments show, second order in the step.</summary>
 internal static class Glide
 {
-    private const float Gravity = 9.80665f;
-
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void Step<T>(ref EncounterState<T> s, in Column column, Flying f, in Tempo tempo, float sinceSecond)
         where T : struct, ILane<T>
@@ -20,7 +18,7 @@ internal static class Glide
         var (sine, cosine) = (LaneMath.Sin(bank), LaneMath.Cos(bank));
 
         // where the glider is in the middle of the step, and one division for three reciprocals
-        var reach = s.Speed * T.Of(0.5f * tempo.Step);
+        var reach = s.Speed * T.Of(tempo.HalfStep);
         var (x, y) = (s.X + (s.HeadingX * reach), s.Y + (s.HeadingY * reach));
         var here = (x * x) + (y * y);
         var spread = T.Max(T.Of(1), here * s.InverseRadius * s.InverseRadius);
@@ -32,13 +30,11 @@ internal static class Glide
         var air = column.Updraft(ref s, x, y, here) + s.Gust + (s.GustPerSecond * T.Of(sinceSecond));
         var climb = air - sink;
         s.Gained += climb * T.Of(tempo.Step);
-        var shown = climb - (T.Of(f.Uncompensated / (Gravity * tempo.Step)) * s.Speed * change);
+        var shown = climb - (T.Of(tempo.Uncompensated) * s.Speed * change);
         s.Reading += (shown - s.Reading) * T.Of(tempo.ReadingShare);
         s.Felt += (air - s.Felt) * T.Of(tempo.FeltShare);
-        var (outX, outY) = (s.Outflow * reciprocal * path * x, s.Outflow * reciprocal * path * y);
-        Turn(ref s, T.Of(0.5f * Gravity * tempo.Step) * sine * reciprocal * spread);
-        Move(ref s, climb, outX, outY, change, tempo.Step);
-        Turn(ref s, T.Of(0.5f * Gravity * tempo.Step) * sine * reciprocal * spread);
+        var outflow = s.Outflow * reciprocal * path;
+        Move(ref s, T.Of(tempo.TurnShare) * sine * reciprocal * spread, s.DriftX - (s.LeanX * climb) + (outflow * x), s.DriftY - (s.LeanY * climb) + (outflow * y), change, tempo.Step);
     }
 
     /// <summary>The circle's speed, faster when tighter for the same margin above the stall; and the sink at the step's middle.</summary>
@@ -55,24 +51,19 @@ internal static class Glide
         return change;
     }
 
-    /// <summary>Half of the step's turn: half before and half after the way makes the circle close.</summary>
+    /// <summary>Half of the step's turn, the way, the other half: so the circle closes.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static void Turn<T>(ref EncounterState<T> s, T half)
+    private static void Move<T>(ref EncounterState<T> s, T half, T carriedX, T carriedY, T change, float step)
         where T : struct, ILane<T>
     {
         var q = half * half;
         var cosine = T.Of(1) - (q * (T.Of(0.5f) - (q * T.Of(1 / 24f))));
         var sine = half * (T.Of(1) - (q * (T.Of(1 / 6f) - (q * T.Of(1 / 120f)))));
-        (s.HeadingX, s.HeadingY) = ((s.HeadingX * cosine) - (s.HeadingY * sine), (s.HeadingY * cosine) + (s.HeadingX * sine));
-        s.Turned += T.Abs(half);
-    }
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static void Move<T>(ref EncounterState<T> s, T climb, T outX, T outY, T change, float step)
-        where T : struct, ILane<T>
-    {
+        var (hx, hy) = ((s.HeadingX * cosine) - (s.HeadingY * sine), (s.HeadingY * cosine) + (s.HeadingX * sine));
         var speed = s.Speed - (change * T.Of(0.5f));
-        s.X += ((s.HeadingX * speed) + s.DriftX - (s.LeanX * climb) + outX) * T.Of(step);
-        s.Y += ((s.HeadingY * speed) + s.DriftY - (s.LeanY * climb) + outY) * T.Of(step);
+        s.X += ((hx * speed) + carriedX) * T.Of(step);
+        s.Y += ((hy * speed) + carriedY) * T.Of(step);
+        (s.HeadingX, s.HeadingY) = ((hx * cosine) - (hy * sine), (hy * cosine) + (hx * sine));
+        s.Turned += T.Of(2) * T.Abs(half);
     }
 }

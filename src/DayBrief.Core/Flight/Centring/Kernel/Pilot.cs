@@ -30,7 +30,7 @@ internal static class Pilot
     {
         Enter(ref s, f, in tempo, clock);
         if (f.FirstTurn != FirstTurn.Kept)
-            JudgeFirstTurn(ref s, f, clock);
+            JudgeFirstTurn(ref s, f, in tempo, clock);
         if (f.Corrects)
         {
             Watch(ref s, f);
@@ -71,12 +71,12 @@ internal static class Pilot
 
     /// <summary>The two answers to a first turn that found less than the entry: level after 270°, or turn the other way.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private static void JudgeFirstTurn<T>(ref EncounterState<T> s, Flying f, float clock)
+    private static void JudgeFirstTurn<T>(ref EncounterState<T> s, Flying f, in Tempo tempo, float clock)
         where T : struct, ILane<T>
     {
         var open = Is(s.Phase, Circling) & (s.FirstTurnJudged < T.Of(0.5f));
         var drop = s.EntryBest - T.Of(0.3f * f.CoreMs);
-        var due = open & (s.Turned > T.Of(f.JudgeAt));
+        var due = open & (s.Turned + T.Of(tempo.HalfTurn) > T.Of(f.JudgeAt));
         s.FirstTurnJudged = T.Select(due, T.Of(1), s.FirstTurnJudged);
         if (f.FirstTurn == FirstTurn.Reversed)
         {

@@ -9,7 +9,9 @@ internal readonly struct Tempo
     /// <summary>Time constant of the pilot's feel for the air, s (assumed: quicker than the needle, as [FAA13A] has it).</summary>
     private const float Feel = 0.7f;
 
-    public readonly float Step, Roll, Speeding, SpeedShare, ReadingShare, FeltShare, RootBank, HalfTurn;
+    private const float Gravity = 9.80665f;
+
+    public readonly float Step, Roll, Speeding, SpeedShare, ReadingShare, FeltShare, RootBank, HalfTurn, HalfStep, TurnShare, Uncompensated;
 
     public Tempo(Flying flying, int stepsPerSecond)
     {
@@ -20,6 +22,9 @@ internal readonly struct Tempo
         ReadingShare = flying.Lag > 0 ? 1 - MathF.Exp(-Step / flying.Lag) : 1;
         FeltShare = 1 - MathF.Exp(-Step / Feel);
         RootBank = MathF.Sqrt(MathF.Cos(flying.Bank));
-        HalfTurn = 0.5f * Step * 9.80665f * MathF.Tan(flying.Bank) / flying.Speed;
+        HalfStep = 0.5f * Step;
+        TurnShare = HalfStep * Gravity;
+        HalfTurn = TurnShare * MathF.Tan(flying.Bank) / flying.Speed;
+        Uncompensated = flying.Uncompensated / (Gravity * Step);
     }
 }
