@@ -54,10 +54,14 @@ internal sealed class Briefing(Thermal thermal, Circle circle, Variometer instru
         };
     }
 
-    /// <summary>Centred: so near the core that the circle's mean climb is within a tenth, or 0.1 m/s, of the best.</summary>
+    /// <summary>Centred: so near the core that the circle's mean climb is within a tenth, or 0.1 m/s, of the best; nowhere
+    /// (0) if even the centred circle does not climb.</summary>
     public double CentredM()
     {
         var best = swing.Rows[0].MeanClimbMs;
+        if (best <= 0)
+            return 0;
+
         var enough = best - Math.Max(0.1, 0.1 * best);
         var updraft = thermal.At(thermal.Height);
         var (inner, outer) = (0.0, 2 * thermal.RadiusM);

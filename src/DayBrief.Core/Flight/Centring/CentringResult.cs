@@ -76,7 +76,8 @@ public sealed record WayResult
     /// <summary>Chance to have lost the thermal by 3 minutes (30 s outside any live updraft), per cent.</summary>
     public required Estimate LostPct { get; init; }
 
-    /// <summary>Median of turns until first centred, counting those that never were as the longest; null if half never were.</summary>
+    /// <summary>Median of turns until first centred, counting those that never were as the longest; null if half never were,
+    /// or if even the centred circle does not climb.</summary>
     public required double? TurnsToCentre { get; init; }
 
     /// <summary>Climb over 3 minutes behind the best way, m/s, encounter by encounter; 0 for the best.</summary>

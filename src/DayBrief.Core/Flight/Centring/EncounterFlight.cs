@@ -7,6 +7,8 @@ internal sealed class EncounterFlight(EncounterSet set, Column column, int threa
 {
     private const int Chunk = 8 * EncounterSet.Block;
 
+    public int Count => set.Count;
+
     public Outcomes Fly(Flying flying, EncounterKernel.Clock clock)
     {
         var outcomes = new Outcomes(set.Count);

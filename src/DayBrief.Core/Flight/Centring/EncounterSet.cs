@@ -59,11 +59,11 @@ internal sealed class EncounterSet
     /// <summary>Vertical gusts, m/s: row of a second, column of an encounter.</summary>
     public float[] Gusts { get; }
 
-    public static EncounterSet Create(Thermal thermal, CounterRandom random, int count)
+    public static EncounterSet Create(Thermal thermal, CounterRandom random, int count, int threads = 1)
     {
         var set = new EncounterSet(thermal, (count + Block - 1) / Block * Block);
-        for (var encounter = 0; encounter < set.Count; encounter++)
-            set.Draw(thermal, random.Stream(encounter), encounter);
+        Parallel.For(0, set.Count, new ParallelOptions { MaxDegreeOfParallelism = threads }, encounter =>
+            set.Draw(thermal, random.Stream(encounter), encounter));
         return set;
     }
 

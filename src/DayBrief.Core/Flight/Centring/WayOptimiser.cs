@@ -27,11 +27,8 @@ internal sealed class WayOptimiser(Briefing briefing, EncounterFlight flight, Ro
             return best;
 
         var value = Value(way, best);
-        for (var round = 0; round < (way == CentringWay.StraightenAndShift ? 2 : 1); round++)
-        {
-            foreach (var (with, values) in choices)
-                (best, value) = Sweep(way, best, value, with, values);
-        }
+        foreach (var (with, values) in choices)
+            (best, value) = Sweep(way, best, value, with, values);
 
         return best;
     }
@@ -61,8 +58,9 @@ internal sealed class WayOptimiser(Briefing briefing, EncounterFlight flight, Ro
         CentringWay.StraightenAndShift =>
         [
             AfterSurge,
-            ((p, v) => p with { AfterWorstDeg = v }, [0, 15, 30, 45, 60, 75, 90, 105]),
+            AfterWorst,
             ((p, v) => p with { LevelS = v }, [0, 1, 2, 3, 4, 6]),
+            AfterWorst,
         ],
         CentringWay.TightenAndEase =>
         [
@@ -78,6 +76,9 @@ internal sealed class WayOptimiser(Briefing briefing, EncounterFlight flight, Ro
         ],
         _ => [],
     };
+
+    private static (With With, double[] Values) AfterWorst =>
+        ((p, v) => p with { AfterWorstDeg = v }, [0, 15, 30, 45, 60, 75, 90, 105]);
 
     private static (With With, double[] Values) AfterSurge => ((p, v) => p with { AfterSurgeS = v }, [0, 1, 2, 3, 4]);
 }

@@ -24,6 +24,11 @@ internal readonly struct Column
         (K1, K2, K3, K4) = ((float)shape.K1, (float)shape.K2, (float)shape.K3, (float)shape.K4);
     }
 
+    private Column(float depth) => (Depth, RadiusGain, K1, K2) = (depth, 0.1f * depth, 1, 2);
+
+    /// <summary>Air in which nothing moves, for checks of the flying alone.</summary>
+    public static Column StillAir { get; } = new(1000);
+
     /// <summary>Allen's equations 11 to 22 at the height reached; see <see cref="AllenUpdraft"/>, which tests compare.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Renew<T>(ref EncounterState<T> s, float clock)
