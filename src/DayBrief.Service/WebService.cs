@@ -1,5 +1,6 @@
 using DayBrief.Service.Features.Briefs;
 using DayBrief.Service.Features.Soundings;
+using DayBrief.Service.Features.Technique;
 using DayBrief.Service.Infrastructure;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.ResponseCompression;
@@ -46,6 +47,7 @@ internal static class WebService
         services.AddRazorComponents();
         services.AddSoundings();
         services.AddBriefs();
+        services.AddTechnique();
     }
 
     private static void Map(WebApplication app)

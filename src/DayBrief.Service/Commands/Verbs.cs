@@ -17,6 +17,7 @@ internal static class Verbs
             AnalyseCommand.Create(),
             DayCommand.Create(),
             BriefCommand.Create(),
+            CentreCommand.Create(),
             HealthCommand.Create(),
         };
         var parsed = root.Parse(args);

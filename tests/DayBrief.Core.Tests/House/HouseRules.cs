@@ -24,7 +24,8 @@ public sealed partial class HouseRules
         ["Charts"] = [],
         ["Features/Sites"] = ["Infrastructure"],
         ["Features/Soundings"] = ["Charts", "Infrastructure"],
-        ["Features/Briefs"] = ["Charts", "Features.Sites", "Features.Soundings", "Infrastructure"],
+        ["Features/Technique"] = ["Charts", "Infrastructure"],
+        ["Features/Briefs"] = ["Charts", "Features.Sites", "Features.Soundings", "Features.Technique", "Infrastructure"],
         ["Features/Centring"] = ["Charts", "Infrastructure"],
         ["Commands"] = ["Charts", "Features.Sites", "Features.Soundings", "Features.Briefs", "Features.Centring", "Infrastructure"],
     };
