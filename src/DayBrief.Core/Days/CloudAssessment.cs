@@ -97,7 +97,7 @@ internal sealed class CloudAssessment
         var mixed = _track.Theta[i] * _frame.Air.ToSurface;
         var baseKelvins = mixed - (Air.DryLapseRate * _track.LclM[i]);
         var baseHpa = _frame.Air.SurfaceHpa * Math.Pow(baseKelvins / mixed, 1 / Air.Kappa);
-        return CloudAscent.From(_frame.Air.Column, _track.LclM[i], baseHpa, baseKelvins, _track.WStar[i], mixing);
+        return CloudAscent.From(_frame.Air.Column, _track.LclM[i], baseHpa, baseKelvins, Climb.Picking * _track.WStar[i], mixing);
     }
 
     private void Deepest(int i, ref int over, ref int shower, ref int thunder)
