@@ -18,7 +18,11 @@ public readonly record struct Climb(double? ClimbMs, double CoreMs, double BestH
     /// <summary>Strength of the thermals that are taken over that of the average one.</summary>
     public const double Picking = 2;
 
-    private const double LeastRadiusM = 120;
+    /// <summary>Radius of a picked thermal over the average one's.</summary>
+    internal const double PickedWidth = 2;
+
+    /// <summary>Least radius of a picked thermal, m.</summary>
+    internal const double LeastRadiusM = 120;
     private const int Heights = 18;
     private static readonly double[] Shares = [.. Enumerable.Range(1, Heights).Select(i => i * 0.05)];
     private static readonly double[] CubeRoots = [.. Shares.Select(Math.Cbrt)];
@@ -67,7 +71,7 @@ public readonly record struct Climb(double? ClimbMs, double CoreMs, double BestH
 
     private static double OfCore(in Updraft updraft)
     {
-        var edge = Math.Max(LeastRadiusM, 2 * updraft.RadiusM);
+        var edge = Math.Max(LeastRadiusM, PickedWidth * updraft.RadiusM);
         var best = double.NegativeInfinity;
         foreach (var (radius, sink) in Circles)
         {
