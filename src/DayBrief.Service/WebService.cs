@@ -1,5 +1,8 @@
+using DayBrief.Service.Features.Briefs;
 using DayBrief.Service.Features.Soundings;
+using DayBrief.Service.Features.Technique;
 using DayBrief.Service.Infrastructure;
+using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.ResponseCompression;
 using Microsoft.OpenApi;
 
@@ -18,6 +21,7 @@ internal static class WebService
         AddServices(builder.Services, builder.Configuration);
         var app = builder.Build();
         Map(app);
+        app.Services.GetRequiredService<DemonstrationDays>().AddIfNew();
         return app;
     }
 
@@ -27,14 +31,23 @@ internal static class WebService
         services.AddSingleton(_ => new DataFolder(configuration[DataFolder.Variable]));
         services.AddSingleton<Database>();
         services.ConfigureHttpJsonOptions(json => Json.Configure(json.SerializerOptions));
+        services.AddDataProtection().PersistKeysToFileSystem(
+            new DirectoryInfo(Path.Combine(new DataFolder(configuration[DataFolder.Variable]).Root, "keys")));
         services.AddProblemDetails();
         services.AddExceptionHandler<RefusedInputHandler>();
         services.AddHealthChecks();
         services.AddResponseCompression(compression => compression.MimeTypes =
             [.. ResponseCompressionDefaults.MimeTypes, "image/svg+xml", "application/problem+json"]);
         services.AddEndpointsApiExplorer();
-        services.AddSwaggerGen(swagger => swagger.SwaggerDoc("v1", new OpenApiInfo { Title = "DayBrief", Version = "v1" }));
+        services.AddSwaggerGen(swagger =>
+        {
+            swagger.SwaggerDoc("openapi", new OpenApiInfo { Title = "DayBrief", Version = "v1" });
+            swagger.CustomSchemaIds(type => type.ToString().Split('.')[^1].Replace('+', '.').Replace("`1", "", StringComparison.Ordinal));
+        });
+        services.AddRazorComponents();
         services.AddSoundings();
+        services.AddBriefs();
+        services.AddTechnique();
     }
 
     private static void Map(WebApplication app)
@@ -49,12 +62,13 @@ internal static class WebService
         });
         var api = app.MapGroup("/api/v1");
         api.MapSoundings();
+        app.MapBriefs(api);
         app.MapHealthChecks("/health/live");
         app.MapHealthChecks("/health/ready");
         app.UseSwagger(swagger =>
         {
             swagger.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1;
-            swagger.RouteTemplate = "api/openapi.json";
+            swagger.RouteTemplate = "api/{documentName}.json";
         });
         app.UseSwaggerUI(pages =>
         {

@@ -46,7 +46,8 @@ internal sealed class Ensemble
 
     private static DayMember Drawn(int seed, int member)
     {
-        double Normal(int variable) => Math.Clamp(CounterRandom.Normal(seed, member, variable), -3, 3);
+        var random = CounterRandom.FromSeed(seed).Stream(member);
+        double Normal(int variable) => Math.Clamp(random.Normal(variable), -3, 3);
         return new(
             Spread.MaxTemperatureK * Normal(0),
             Spread.DewPointK * Normal(1),

@@ -25,6 +25,12 @@ public static class Hazards
     /// <summary>Density altitude above the field's own height that is worth a line: 1,500 ft. Common practice, no source.</summary>
     internal const double DensityExcessFt = 1500;
 
+    /// <summary>[FAA-13A] ch. 9, table of the K index: from 20 on showers and thunder become more and more likely.</summary>
+    internal const double ThunderKIndex = 20;
+
+    /// <summary>Energy worth a warning even under a lid: 500 J/kg. Common practice, no source.</summary>
+    internal const double ThunderCapeJkg = 500;
+
     private const double HeatC = 30;
     private const double ColdC = 5;
 
@@ -37,9 +43,10 @@ public static class Hazards
         var day = brief.Day;
         var flyable = day.Times.FirstUsable is not null;
         yield return At(HazardKind.Thunder, day.Cloud.Thunder);
+        yield return ThunderInStore(brief);
         yield return At(HazardKind.Showers, day.Cloud.Thunder is null ? day.Cloud.Showers : null);
         yield return At(HazardKind.Overdevelopment, day.Cloud.Thunder is null && day.Cloud.Showers is null ? day.Cloud.Overdevelopment : null);
-        yield return day.Cloud.SpreadOut ? new(HazardKind.SpreadOut) : null;
+        yield return flyable && day.Cloud.SpreadOut ? new(HazardKind.SpreadOut) : null;
         yield return SurfaceWind(brief);
         yield return Crosswind(brief);
         yield return day.Wind is { TooMuch: true } aloft ? new(HazardKind.WindAloft, aloft.Mean.Speed.MetresPerSecond) : null;
@@ -56,6 +63,13 @@ public static class Hazards
     }
 
     private static Hazard? At(HazardKind kind, DateTimeOffset? from) => from is null ? null : new(kind) { From = from };
+
+    /// <summary>Forcing that a single column cannot know (fronts, hills, sea breezes) may still set it free.</summary>
+    private static Hazard? ThunderInStore(Brief brief) =>
+        brief.Day.Cloud.Thunder is null
+        && (brief.Ascent.KIndex >= ThunderKIndex || brief.Ascent.Energy?.CapeJkg >= ThunderCapeJkg)
+            ? new(HazardKind.ThunderInStore, brief.Ascent.KIndex)
+            : null;
 
     private static Hazard? SurfaceWind(Brief brief) =>
         brief.WindAt(Height.FromMetres(10)) is { } wind && wind.Speed.Knots >= SurfaceWindKt

@@ -65,7 +65,6 @@ internal static class DayPicture
     /// <summary>A value over time on the page, kept inside the frame, without the points a straight line passes anyway.</summary>
     private static IReadOnlyList<Point> Line(DayPicturePlot plot, IReadOnlyList<DayMoment> stretch, Func<DayMoment, double> of) =>
         Polylines.Simplify(
-            [.. stretch.Where(m => m.Time >= plot.From && m.Time <= plot.To)
-                .Select(m => plot.At(m.Time, Math.Clamp(of(m), 0, plot.TopM)))],
+            [.. stretch.Select(m => plot.At(m.Time, Math.Clamp(of(m), 0, plot.TopM)))],
             0.25);
 }

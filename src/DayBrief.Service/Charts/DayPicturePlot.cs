@@ -13,10 +13,12 @@ internal sealed class DayPicturePlot
 
     public DayPicturePlot(DayPictureInput input)
     {
-        Input = input;
         var first = input.Moments.Count > 0 ? input.Moments[0].Time : new TimeOnly(6, 0);
         var last = input.Moments.Count > 0 ? input.Moments[^1].Time : new TimeOnly(20, 0);
-        (From, To) = (input.Sunrise ?? first, input.Sunset ?? last);
+        From = input.Sunrise ?? first;
+        To = (input.Sunset ?? last) is var end && end > From ? end : new TimeOnly(23, 59);  // a sun that sets after midnight
+        input = input with { Moments = [.. input.Moments.Where(m => m.Time >= From && m.Time <= To)] };
+        Input = input;
         (_from, _to) = (From.ToTimeSpan().TotalHours, To.ToTimeSpan().TotalHours);
         TopM = TopOf(input);
         Frame = new(LeftMargin, TopMargin, input.Width - RightMargin, input.Height - BottomMargin);

@@ -118,7 +118,7 @@ internal static class TephigramHeating
         var at = plot.Scale.At(path.Celsius, top.Hectopascals);
         var style = new TextStyle(11) { Ink = Ink.Accent, Halo = true };
         var text = plot.Input.Unit.Text(height.Metres);
-        plot.Labels.PlaceNear(text, style, at);
+        plot.Labels.PlaceNear(text, style, at, reach: 3);
     }
 
     private static void NameCloud(TephigramPlot plot)

@@ -69,7 +69,18 @@ internal static class WindByHeight
             Barb(drawing, new(88, middle), wind, input.SouthernHemisphere);
         drawing.Text(124, baseline, Say(level.Wind), Figures with { Bold = level.Wind is not null });
         if (level.Note is { } note)
-            drawing.Text(212, baseline - 0.5, Typeface.Wrap(note, input.Width - 214, Small.Size)[0], Small);
+            DrawNote(drawing, note, middle);
+    }
+
+    /// <summary>In one line or two; a longer note is left to the words.</summary>
+    private static void DrawNote(Drawing drawing, string note, double middle)
+    {
+        const double left = 208;
+        var lines = Typeface.Wrap(note, drawing.Width - left - 2, Small.Size);
+        if (lines.Count > 2)
+            return;
+        for (var i = 0; i < lines.Count; i++)
+            drawing.Text(left, middle + 4 + (12 * (i - ((lines.Count - 1) / 2.0))), lines[i], Small);
     }
 
     /// <summary>Its shaft balanced about the middle of the column, so that every direction fits the row.</summary>

@@ -15,6 +15,9 @@ internal static class Verbs
         {
             ServeCommand.Create(),
             AnalyseCommand.Create(),
+            DayCommand.Create(),
+            BriefCommand.Create(),
+            CentreCommand.Create(),
             HealthCommand.Create(),
         };
         var parsed = root.Parse(args);

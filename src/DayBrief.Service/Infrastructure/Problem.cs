@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using DayBrief.Soundings;
 using Microsoft.AspNetCore.Mvc;
 
@@ -6,12 +7,12 @@ namespace DayBrief.Service.Infrastructure;
 /// <summary>One reason inside problem details: what is wrong and where.</summary>
 internal sealed record ProblemError(
     string Detail,
-    string? Code = null,
-    int? Line = null,
-    string? Group = null,
-    string? Field = null,
-    double? LevelHpa = null,
-    long? ByteOffset = null)
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Code = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] int? Line = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Group = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Field = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] double? LevelHpa = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] long? ByteOffset = null)
 {
     public static ProblemError Of(Refusal refusal) => new(
         refusal.Message,

@@ -12,21 +12,22 @@ public sealed partial class HouseRules
         ["Numerics"] = ["Units"],
         ["Thermodynamics"] = ["Units", "Numerics"],
         ["Soundings"] = ["Units", "Numerics", "Thermodynamics"],
+        ["Reports"] = ["Units"],
         ["BoundaryLayer"] = ["Units", "Numerics", "Thermodynamics", "Soundings"],
         ["Flight"] = ["Units", "Numerics"],
-        ["Days"] = ["Units", "Numerics", "Thermodynamics", "Soundings", "BoundaryLayer", "Flight"],
+        ["Days"] = ["Units", "Numerics", "Thermodynamics", "Soundings", "Reports", "BoundaryLayer", "Flight"],
     };
-
-    private static readonly string[] ServiceInfrastructureUser = ["Infrastructure"];
 
     private static readonly Dictionary<string, string[]> ServiceMayUse = new()
     {
         ["Infrastructure"] = [],
         ["Charts"] = [],
-        ["Features/Soundings"] = ["Charts", .. ServiceInfrastructureUser],
-        ["Features/Briefs"] = ["Charts", "Features.Soundings", .. ServiceInfrastructureUser],
-        ["Features/Centring"] = ["Charts", .. ServiceInfrastructureUser],
-        ["Commands"] = ["Charts", "Features.Soundings", "Features.Briefs", "Features.Centring", .. ServiceInfrastructureUser],
+        ["Features/Sites"] = ["Infrastructure"],
+        ["Features/Soundings"] = ["Charts", "Infrastructure"],
+        ["Features/Technique"] = ["Charts", "Infrastructure"],
+        ["Features/Briefs"] = ["Charts", "Features.Sites", "Features.Soundings", "Features.Technique", "Infrastructure"],
+        ["Features/Centring"] = ["Charts", "Infrastructure"],
+        ["Commands"] = ["Charts", "Features.Sites", "Features.Soundings", "Features.Briefs", "Features.Centring", "Infrastructure"],
     };
 
     [Fact]

@@ -49,6 +49,15 @@ public sealed class DayPictureTests
     }
 
     [Fact]
+    public void Moments_before_sunrise_or_after_sunset_are_left_out_and_a_late_sun_ends_at_midnight()
+    {
+        var plot = new DayPicturePlot(InventedDays.Cumulus with { Sunrise = new(12, 0), Sunset = new(0, 20) });
+        Assert.All(plot.Input.Moments, m => Assert.True(m.Time >= new TimeOnly(12, 0)));
+        Assert.Equal(new TimeOnly(23, 59), plot.To);
+        Legible.Check(DayPicture.Draw(plot.Input));
+    }
+
+    [Fact]
     public void What_lies_above_the_picture_is_said()
     {
         var texts = DayPicture.Draw(InventedDays.TwoSpells).Marks.OfType<TextMark>().Select(mark => mark.Text).ToArray();

@@ -44,7 +44,9 @@ internal static class ForeignContent
         }
 
         var text = input.Text.AsSpan().TrimStart();
-        return text.StartsWith("<") ? "a web page or XML" : null;
+        return text.StartsWith("<") ? "a web page or XML"
+            : text.StartsWith("METAR ") || text.StartsWith("SPECI ") || text.StartsWith("TAF ") ? "an aerodrome report or forecast"
+            : null;
     }
 
     private static string Formats() => string.Join(", ", SoundingFormats.All.Select(format => format.Description.Name));

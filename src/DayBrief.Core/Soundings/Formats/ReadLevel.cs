@@ -16,6 +16,10 @@ internal sealed record ReadLevel(Origin Origin)
 
     public double? WindMs { get; init; }
 
+    public TimeSpan? SinceLaunch { get; init; }
+
+    public Units.Position? Position { get; init; }
+
     /// <summary>Which of two levels at one pressure is believed: the smaller rank, and among equals the first.</summary>
     public int Rank { get; init; }
 

@@ -1,4 +1,6 @@
+using DayBrief.Soundings.Formats.Bufr;
 using DayBrief.Soundings.Formats.Csv;
+using DayBrief.Soundings.Formats.Igra;
 using DayBrief.Soundings.Formats.Temp;
 using DayBrief.Soundings.Formats.Typed;
 
@@ -9,7 +11,9 @@ internal static class SoundingFormats
 {
     public static IReadOnlyList<SoundingFormat> All { get; } =
     [
+        BufrReport.Format,
         JsonSounding.Format,
+        IgraFile.Format,
         TempReport.Format,
         CsvSounding.Format,
     ];

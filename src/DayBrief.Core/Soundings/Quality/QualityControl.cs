@@ -17,6 +17,7 @@ internal static class QualityControl
         DewPointCheck.Check(ascent);
         var levels = LevelMerge.Merge(ascent);
         EnoughLevels(levels);
+        levels = Thinning.Thin(levels, ascent.Remarks);
         var column = AirColumn.Of(levels);
         SuperadiabaticLayers.Check(column, ascent.Remarks);
         Gaps.Check(column, ascent.TurnsReported, ascent.Remarks);
@@ -51,5 +52,7 @@ internal static class QualityControl
         Temperature = level.TemperatureC is { } celsius ? Temperature.FromCelsius(celsius) : null,
         DewPoint = level.DewPointC is { } dewPoint ? Temperature.FromCelsius(dewPoint) : null,
         Wind = level.WindMs is { } ms && level.WindFromDeg is { } degrees ? Wind.From(degrees, Speed.FromMetresPerSecond(ms)) : null,
+        SinceLaunch = level.SinceLaunch,
+        Position = level.Position,
     };
 }

@@ -28,7 +28,7 @@ internal static class BriefFacts
         yield return new("Maximum", brief.MaxTemperature is { } max ? Reader.Temperature(max.Celsius) : NotKnown);
         yield return new("Ascent at ground", $"{brief.Ascent.Profile.SurfacePressure.Hectopascals:0} hPa, {Reader.Temperature(brief.Ascent.Profile.SurfaceTemperature.Celsius)}"
             + (brief.Ascent.Profile.SurfaceDewPoint is { } dew ? $", dew point {Reader.Temperature(dew.Celsius)}" : ", dew point not known"));
-        if (brief.DensityAltitude is { } density)
+        if (brief.DensityAltitude is { } density && density > brief.Site.Elevation)
             yield return new("Density altitude", $"{reader.Height(density.Metres)} at the maximum");
     }
 

@@ -24,6 +24,9 @@ public sealed record BriefInputs
 
     public AssumptionsJson Assumptions { get; init; } = new();
 
+    /// <summary>What the instructor adds for the course.</summary>
+    public string? InstructorNote { get; init; }
+
     /// <summary>Invented for demonstration; every form of the brief says so.</summary>
     public bool Demonstration { get; init; }
 }

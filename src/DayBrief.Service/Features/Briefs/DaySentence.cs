@@ -11,8 +11,8 @@ internal static class DaySentence
         if (day is not { MaxUsableTop: { } top, MaxClimb: { } climb, Times: { FirstUsable: { } first, Last: { } last } })
             return day.ThermalType.Reasons is [var reason, ..] ? reason : "No usable thermals.";
         var kind = day.ThermalType.Kind == ThermalKind.ShortLived ? "Short-lived" : "Broad";
-        var cloud = day.Cloud.Unknown ? "" : day.Cloud.Dry ? "dry " : "cumulus ";
-        return $"{kind}, {Strength(climb.MetresPerSecond)} {cloud}thermals from {reader.Time(first)} to {reader.Time(last)}, "
+        var (dry, under) = day.Cloud.Unknown ? ("", "") : day.Cloud.Dry ? (" dry", "") : ("", " under cumulus");
+        return $"{kind}, {Strength(climb.MetresPerSecond)}{dry} thermals{under} from {reader.Time(first)} to {reader.Time(last)}, "
             + $"usable to {reader.Height(top.Metres)}{Clause(day, reader)}.";
     }
 

@@ -10,6 +10,7 @@ internal static class HazardText
     public static string Title(Hazard hazard) => hazard.Kind switch
     {
         HazardKind.Thunder => "Thunderstorms",
+        HazardKind.ThunderInStore => "Thunder in store",
         HazardKind.Showers => "Showers",
         HazardKind.Overdevelopment => "Tall cumulus",
         HazardKind.SpreadOut => "Spreading cumulus",
@@ -36,6 +37,9 @@ internal static class HazardText
         return hazard.Kind switch
         {
             HazardKind.Thunder => $"Possible from {from}. Gusts run miles ahead of a storm: land before it, never go under its anvil.",
+            HazardKind.ThunderInStore => "The ascent holds the energy for thunderstorms"
+                + (hazard.Value is { } k ? $" (K index {Math.Round(k)})" : "")
+                + ". A front, hills or a sea breeze may set it free: watch for towers, have a way home.",
             HazardKind.Showers => $"Likely from {from}. Sink and gusts around them, poor sight below: keep a field upwind of the rain.",
             HazardKind.Overdevelopment => $"Clouds grow tall from {from}. Lift under them can outrun you: leave early, keep the cloud distance of your rules.",
             HazardKind.SpreadOut => "Shade can end the lift over a wide area. Stay within reach of the field, wait for the next gap.",

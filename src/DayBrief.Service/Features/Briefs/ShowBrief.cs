@@ -1,4 +1,6 @@
+using DayBrief.Service.Features.Technique;
 using DayBrief.Service.Infrastructure;
+using Hangfire;
 using Microsoft.AspNetCore.Http.HttpResults;
 
 namespace DayBrief.Service.Features.Briefs;
@@ -16,24 +18,36 @@ internal static class ShowBrief
         app.MapGet("/briefs/{id}", ShowPage).ExcludeFromDescription();
     }
 
-    internal static RazorComponentResult<BriefPage> Page(MadeBrief made, string? units, DateTimeOffset now) =>
-        new(new Dictionary<string, object?>
+    private static RazorComponentResult<BriefPage> Page(MadeBrief made, HttpContext context, BriefDesk desk, TechniqueDesk technique, IBackgroundJobClient jobs)
+    {
+        var pilot = Pilot.Of(context.Request);
+        if (context.Request.Query.ContainsKey("glider"))
+            context.Response.Cookies.Append(Pilot.Cookie, pilot.Query, Remembered(desk.Now));
+        var reader = Reader.Of(made.Brief.Site, context.Request.Query["units"].FirstOrDefault());
+        return new(new Dictionary<string, object?>
         {
             [nameof(BriefPage.Made)] = made,
-            [nameof(BriefPage.For)] = Reader.Of(made.Brief.Site, units),
-            [nameof(BriefPage.Now)] = now,
+            [nameof(BriefPage.For)] = reader,
+            [nameof(BriefPage.Now)] = desk.Now,
+            [nameof(BriefPage.Technique)] = TechniqueView.For(made.Brief, pilot, reader.IsMetric, made.Inputs.InstructorNote, technique, jobs),
         });
+    }
+
+    private static CookieOptions Remembered(DateTimeOffset now) =>
+        new() { Expires = now.AddYears(1), HttpOnly = true, SameSite = SameSiteMode.Lax, IsEssential = true };
 
     private static Results<Ok<BriefJson>, ProblemHttpResult> ShowJson(string id, BriefDesk desk) =>
         desk.Find(id) is { } made
             ? TypedResults.Ok(BriefJson.Of(made))
             : TypedResults.Problem(Problem.NotFound($"No brief is kept under \"{id}\"."));
 
-    private static Results<RazorComponentResult<BriefPage>, RedirectHttpResult> ShowCurrent(BriefDesk desk, string? units) =>
-        desk.Current() is { } made ? Page(made, units, desk.Now) : TypedResults.Redirect("/briefs/new");
+    private static Results<RazorComponentResult<BriefPage>, RedirectHttpResult> ShowCurrent(
+        HttpContext context, BriefDesk desk, TechniqueDesk technique, IBackgroundJobClient jobs) =>
+        desk.Current() is { } made ? Page(made, context, desk, technique, jobs) : TypedResults.Redirect("/briefs/new");
 
-    private static Results<RazorComponentResult<BriefPage>, RazorComponentResult<NotFoundPage>> ShowPage(string id, BriefDesk desk, string? units) =>
-        desk.Find(id) is { } made ? Page(made, units, desk.Now) : NotFoundPage.Result("brief");
+    private static Results<RazorComponentResult<BriefPage>, RazorComponentResult<NotFoundPage>> ShowPage(
+        string id, HttpContext context, BriefDesk desk, TechniqueDesk technique, IBackgroundJobClient jobs) =>
+        desk.Find(id) is { } made ? Page(made, context, desk, technique, jobs) : NotFoundPage.Result("brief");
 
     private static RazorComponentResult<BriefList> ShowAll(BriefStore briefs) =>
         new(new Dictionary<string, object?> { [nameof(BriefList.Briefs)] = briefs.All() });

@@ -54,6 +54,7 @@ internal static partial class SubmitBriefForm
             Site = SiteOf(input, sites, errors) with { GroundWetness = input.NullIfEmpty("groundWetness") },
             Date = date,
             PreparedBy = input.NullIfEmpty("preparedBy"),
+            InstructorNote = input.NullIfEmpty("instructorNote"),
             PreparedAt = desk.Now,
             AscentLatitude = errors.Optional("ascentLatitude", input.Number("ascentLatitude", errors), -90, 90),
             AscentLongitude = errors.Optional("ascentLongitude", input.Number("ascentLongitude", errors), -180, 180),

@@ -23,6 +23,13 @@ internal sealed class TempAscent(string? station, DayAndHour? time)
 
     public TimeOnly? LaunchTime { get; set; }
 
+    /// <summary>Where a ship or mobile station was, as the first part that says so states it.</summary>
+    public void Place(TempHeader header) => Read.Source = Read.Source with
+    {
+        Position = Read.Source.Position ?? header.Position,
+        Elevation = Read.Source.Elevation ?? header.Elevation,
+    };
+
     public bool HasTemperatures => Read.Levels.Any(level => level.TemperatureC is not null);
 
     public void CutAt(Origin origin, string part)

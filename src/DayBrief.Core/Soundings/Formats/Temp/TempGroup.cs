@@ -13,9 +13,14 @@ internal readonly record struct TempGroup(string Text, int Line)
         IsWhole && Text[0] is >= '3' and <= '6' && Text[1] is >= '1' and <= '9' && Text[2] == Text[0] && Text[3] == Text[1] && Text[4] == Text[0]
         && (Text is "31313" or "41414" || Text[0] is '5' or '6');
 
-    /// <summary>A number from some of its figures; null where one is a solidus.</summary>
+    /// <summary>A number from some of its figures; null where one is a solidus or the group is damaged.</summary>
     public int? Number(int start, int length)
     {
+        if (!IsWhole)
+        {
+            return null;
+        }
+
         var value = 0;
         foreach (var c in Text.AsSpan(start, length))
         {

@@ -46,7 +46,8 @@ internal static class TempParts
 
     private static void Take(TempPart open, string bare, string word, int line)
     {
-        if (StartsHeading(bare))
+        // The first group may be a call sign that looks like a heading.
+        if (open.Groups.Count > 0 && StartsHeading(bare))
         {
             open.Ended = true;
             return;
@@ -111,7 +112,7 @@ internal static class TempParts
         for (var i = text.IndexOf(word, StringComparison.Ordinal); i >= 0; i = text.IndexOf(word, i + 1, StringComparison.Ordinal))
         {
             var end = i + word.Length;
-            if ((i == 0 || !char.IsLetterOrDigit(text[i - 1])) && end < text.Length && char.IsWhiteSpace(text[end])
+            if ((i == 0 || text[i - 1] == '=' || char.IsWhiteSpace(text[i - 1]) || char.IsControl(text[i - 1])) && end < text.Length && char.IsWhiteSpace(text[end])
                 && text.AsSpan(end).TrimStart() is var rest && rest.Length >= 5 && !rest[..5].ContainsAnyExceptInRange('/', 'Z'))
             {
                 return true;

@@ -76,7 +76,11 @@ internal abstract class TempReading(TempPart part, TempHeader header, TempAscent
     {
         if (TempElements.Wind(group) is not { } wind)
         {
-            if (!group.Text.Contains('/', StringComparison.Ordinal))
+            if (!group.IsWhole)
+            {
+                Broken(group);
+            }
+            else if (!group.Text.Contains('/', StringComparison.Ordinal))
             {
                 Ascent.Unreadable(group, "this wind has no possible direction; it is left out.");
             }

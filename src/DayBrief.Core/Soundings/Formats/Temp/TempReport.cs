@@ -4,7 +4,7 @@ namespace DayBrief.Soundings.Formats.Temp;
 internal static class TempReport
 {
     public static SoundingFormat Format { get; } = new(
-        new(TempAscent.FormatName, "WMO-No. 306, FM 35 TEMP and FM 32 PILOT", "TTAA 72121 72235 99000 24416 18006 …"),
+        new(TempAscent.FormatName, "WMO-No. 306, FM 35/36/38 TEMP (land, ship, mobile) and FM 32/33/34 PILOT", "TTAA 72121 72235 99000 24416 18006 …"),
         input => input.Text is { } text && TempParts.Any(text),
         input => Read(input.Text!));
 
@@ -35,6 +35,7 @@ internal static class TempReport
     private static void Take(TempPart part, TempHeader header, TempAscent ascent)
     {
         ascent.Parts.Add(part.Name);
+        ascent.Place(header);
         TempReading reading = (part.IsPilot, part.Letter) switch
         {
             (false, 'A' or 'C') => new StandardPart(part, header, ascent),

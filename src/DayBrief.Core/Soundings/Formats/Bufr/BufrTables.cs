@@ -1,0 +1,70 @@
+namespace DayBrief.Soundings.Formats.Bufr;
+
+/// <summary>The rows of Tables B and D that vertical soundings need; nothing else is decoded.</summary>
+/// <remarks>[WMO306] volume I.2, as published by WMO in machine-readable form (BUFR4, master table 0).</remarks>
+internal static class BufrTables
+{
+    // Descriptor, kind, scale, reference, bits.
+    private static readonly Dictionary<int, BufrElement> Elements = Rows("""
+        001001 n 0 0 7|001002 n 0 0 10|001011 t 0 0 72|001012 n 0 0 9|001013 n 0 0 10|001081 t 0 0 160|001082 n 0 0 14
+        001083 n 0 0 3|001095 t 0 0 32|001125 n 0 0 4|001126 n 0 0 16|001127 n 0 0 16|001128 t 0 0 128
+        002003 c 0 0 4|002011 c 0 0 8|002012 c 0 0 4|002013 c 0 0 4|002014 c 0 0 7|002015 c 0 0 4|002016 c 0 0 5
+        002017 c 0 0 5|002066 c 0 0 6|002067 n -5 0 15|002080 c 0 0 6|002081 c 0 0 5|002082 n 3 0 12|002083 c 0 0 4
+        002084 c 0 0 4|002085 n 3 0 13|002086 n 1 0 10|002095 c 0 0 5|002096 c 0 0 5|002097 c 0 0 5|002103 c 0 0 2
+        002191 c 0 0 4
+        004001 n 0 0 12|004002 n 0 0 4|004003 n 0 0 6|004004 n 0 0 5|004005 n 0 0 6|004006 n 0 0 6|004086 n 0 -8192 15
+        005001 n 5 -9000000 25|005002 n 2 -9000 15|005015 n 5 -9000000 25
+        006001 n 5 -18000000 26|006002 n 2 -18000 16|006015 n 5 -18000000 26
+        007001 n 0 -400 15|007003 n -1 -400 17|007004 n -1 0 14|007007 n 0 -1000 17|007030 n 1 -4000 17|007031 n 1 -4000 17
+        008001 c 0 0 7|008002 c 0 0 6|008021 c 0 0 5|008042 c 0 0 18
+        010003 n -1 -400 17|010009 n 0 -1000 17
+        011001 n 0 0 9|011002 n 1 0 12|011061 n 1 0 12|011062 n 1 0 12
+        012001 n 1 0 12|012003 n 1 0 12|012101 n 2 0 16|012103 n 2 0 16|013003 n 0 0 7
+        020010 n 0 0 7|020011 c 0 0 4|020012 c 0 0 6|020013 n -1 -40 11|022043 n 2 0 15|025061 t 0 0 96
+        031000 n 0 0 1|031001 n 0 0 8|031002 n 0 0 16|031021 c 0 0 6|033024 c 0 0 4|035035 c 0 0 5
+        """);
+
+    private static readonly Dictionary<int, BufrDescriptor[]> Sequences = Expansions("""
+        301001 001001 001002|301003 001011 001012 001013|301011 004001 004002 004003|301012 004004 004005
+        301022 005001 006001 007001|301023 005002 006002|301024 005002 006002 007001
+        301037 301001 002011 002012 301011 301012 301022|301038 301001 002011 002012 301011 301012 301024
+        301039 301003 002011 002012 301011 301012 301023|301040 301003 002011 002012 301011 301012 301024
+        301111 001001 001002 001011 002011 002013 002014 002003
+        301113 008021 004001 004002 004003 004004 004005 004006
+        301114 005001 006001 007030 007031 007007 033024
+        301128 001081 001082 001083 001095 002015 002016 002017 002066 002067 002080 002081 002082 002083 002084 002085 002086 002095 002096 002097 002103 002191 025061 035035
+        301150 001125 001126 001127 001128
+        302004 020010 008002 020011 020013 020012 020012 020012
+        302049 008002 020011 020013 020012 020012 020012 008002
+        303013 007004 008001 010003 012001 013003 011001 011002
+        303014 007004 008001 010003 012001 012003 011001 011002
+        303051 004086 008042 007004 005015 006015 011061 011062
+        303054 004086 008042 007004 010009 005015 006015 012101 012103 011001 011002
+        303056 004086 008042 207001 007004 010009 207000 005015 006015 012101 012103 011001 011002
+        309005 301037 302004 101000 031001 303013|309006 301038 302004 101000 031001 303013
+        309007 301037 302004 101000 031001 303014|309008 301038 302004 101000 031001 303014
+        309013 301039 302004 101000 031001 303013|309014 301039 302004 101000 031001 303014
+        309017 301040 302004 101000 031001 303013|309018 301040 302004 101000 031001 303014
+        309052 301111 301113 301114 302049 022043 101000 031002 303054 101000 031001 303051
+        309057 301150 301111 301128 301113 301114 302049 022043 101000 031002 303056 101000 031001 303051
+        """);
+
+    public static BufrElement? Element(BufrDescriptor descriptor) =>
+        Elements.TryGetValue(descriptor.Number, out var element) ? element : null;
+
+    public static BufrDescriptor[]? Sequence(BufrDescriptor descriptor) =>
+        Sequences.TryGetValue(descriptor.Number, out var sequence) ? sequence : null;
+
+    private static IEnumerable<string[]> Lines(string text) =>
+        text.Split(['\n', '|'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(row => row.Split(' '));
+
+    private static int Number(string text) => int.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
+
+    private static Dictionary<int, BufrElement> Rows(string text) => Lines(text).ToDictionary(
+        row => Number(row[0]),
+        row => new BufrElement(
+            row[1] switch { "n" => BufrKind.Number, "c" => BufrKind.Code, _ => BufrKind.Text }, Number(row[2]), Number(row[3]), Number(row[4])));
+
+    private static Dictionary<int, BufrDescriptor[]> Expansions(string text) => Lines(text).ToDictionary(
+        row => Number(row[0]), row => row.Skip(1).Select(entry => BufrDescriptor.Parse(Number(entry))).ToArray());
+}
