@@ -5,8 +5,8 @@ namespace DayBrief.BoundaryLayer;
 
 public sealed class ConvectiveVelocityTests
 {
-    /// <summary>[Deardorff1970] by hand for density 1.2 kg/m³, 293 K, c_p 1005 J/kg/K, given to two decimals; 1 % as the
-    /// issue asks.</summary>
+    /// <summary>[Deardorff1970] by hand for density 1.2 kg/m³, 293 K, c_p 1005 J/kg/K, given to two decimals; 1 % as
+    /// asked for.</summary>
     [Theory]
     [InlineData(50, 500, 0.89)]
     [InlineData(100, 1000, 1.41)]

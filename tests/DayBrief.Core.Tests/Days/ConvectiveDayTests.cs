@@ -9,7 +9,7 @@ public sealed class ConvectiveDayTests
     private static readonly DateOnly June = new(2026, 6, 21);
 
     /// <summary>[Tennekes1973] through the whole day: constant flux over 5 K/km from the ground, dry:
-    /// h² = 2 (1 + 2A) ∫F dt/γ. 1 % as the issue asks, after the first hour.</summary>
+    /// h² = 2 (1 + 2A) ∫F dt/γ. 1 % as asked for, after the first hour.</summary>
     [Theory]
     [InlineData(0)]
     [InlineData(0.2)]

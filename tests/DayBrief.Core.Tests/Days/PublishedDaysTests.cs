@@ -15,7 +15,7 @@ public sealed class PublishedDaysTests
     public void Wangara_depth_lies_in_the_acceptance_band(int hour, double low, double high) =>
         Assert.InRange(Cases.At(Cases.Wangara("Golaz2002"), hour).MixedLayerDepthM!.Value, low, high);
 
-    /// <summary>Nakanishi and Niino (2009) Table 1, w* 1.00, 1.94, 2.09, 1.91 m/s, with their flux; 10 % as the issue asks.</summary>
+    /// <summary>Nakanishi and Niino (2009) Table 1, w* 1.00, 1.94, 2.09, 1.91 m/s, with their flux; 10 % as asked for.</summary>
     [Theory]
     [InlineData(10, 1.00)]
     [InlineData(12, 1.94)]
@@ -24,7 +24,7 @@ public sealed class PublishedDaysTests
     public void Wangara_velocity_scale_matches_Nakanishi_and_Niino(int hour, double expected) =>
         Assert.Equal(expected, Cases.At(Cases.Wangara("NN09"), hour).ConvectiveVelocityScaleMs!.Value, tolerance: 0.1 * expected);
 
-    /// <summary>ARM, 21 June 1997: the large-eddy run has its first cloud at 14.3 UTC and 1 % cover at 15.35; the issue
+    /// <summary>ARM, 21 June 1997: the large-eddy run has its first cloud at 14.3 UTC and 1 % cover at 15.35; what is
     /// asks for 14.3 to 16. Its base was 758 m at 15.5 and 811 m at 16 UTC: within 150 m near the onset.</summary>
     [Fact]
     public void First_cumulus_comes_when_and_where_the_ARM_case_has_it()
@@ -66,7 +66,7 @@ public sealed class PublishedDaysTests
         Assert.InRange(errors.Average(), -100, 100);
     }
 
-    /// <summary>A range from 10 to 90 % should hold 80 % of what happens; with 44 cases, 70 to 90 % as the issue asks.</summary>
+    /// <summary>A range from 10 to 90 % should hold 80 % of what happens; with 44 cases, 70 to 90 % as asked for.</summary>
     [Fact]
     public void The_range_holds_as_many_observed_depths_as_it_says()
     {
