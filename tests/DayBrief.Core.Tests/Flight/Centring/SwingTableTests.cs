@@ -24,15 +24,15 @@ public sealed class SwingTableTests
         Assert.Equal(swing.Rows.Select(row => row.SwingMs).Order(), swing.Rows.Select(row => row.SwingMs));
     }
 
-    /// <summary>A first-order lag takes the once-a-turn swing down by 1/√(1+(ωτ)²); near the core the swing is nearly once a turn,
-    /// its harmonics are damped more, so up to 5 % less.</summary>
+    /// <summary>A first-order lag takes the once-a-turn swing down by 1/√(1+(ωτ)²); near the core the swing is nearly once a turn;
+    /// its harmonics, damped more, change it by up to 5 % either way.</summary>
     [Fact]
     public void Lag_shrinks_the_swing_by_the_instruments_gain()
     {
         var still = SwingTable.For(Scene.Strong, Today.Circle, new Variometer(0)).Rows[1];
         var lagging = SwingTable.For(Scene.Strong, Today.Circle, new Variometer(3)).Rows[1];
         var gain = new Variometer(3).Gain(Today.Circle.PeriodS);
-        Assert.InRange(lagging.SwingMs / still.SwingMs, 0.95 * gain, 1.01 * gain);
+        Assert.InRange(lagging.SwingMs / still.SwingMs, 0.95 * gain, 1.05 * gain);
     }
 
     /// <summary>The move of a row is the kinematics of straightening: flown, it moves the centre by the row's distance (5 m for the roll's shape).</summary>
