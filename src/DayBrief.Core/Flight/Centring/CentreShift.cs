@@ -11,8 +11,31 @@ internal static class CentreShift
     /// centre moves, degrees of turn after the beginning of the roll-out.</summary>
     public static (double Metres, double Deg) Straighten(Circle circle, double levelS)
     {
-        var time = 0.0;
-        return Fly(circle, () => (time += Step) < circle.RollS + levelS ? 0 : circle.BankDeg, circle.RollS + levelS + (2 * circle.RollS));
+        var (x, y) = Path(circle, levelS, quarterTurns: 0).Centre;
+        return (Math.Sqrt((x * x) + Square(y - circle.RadiusM)), Math.Atan2(y - circle.RadiusM, x) * 180 / Math.PI);
+    }
+
+    /// <summary>The flown way of straightening, m, from the beginning of the roll-out heading along x and turning left, to some
+    /// quarters of the new circle; and the new circle's centre.</summary>
+    public static (IReadOnlyList<(double X, double Y)> Points, (double X, double Y) Centre) Path(Circle circle, double levelS, int quarterTurns)
+    {
+        var (x, y, heading, bank) = (0.0, 0.0, 0.0, circle.BankDeg);
+        var rolled = circle.Glider.RollRateDegS * Step;
+        var points = new List<(double X, double Y)> { (0, 0) };
+        var steps = (int)((levelS + (2 * circle.RollS) + (quarterTurns * circle.PeriodS / 4)) / Step) + 1;
+        for (var step = 1; step <= steps; step++)
+        {
+            var wanted = step * Step < circle.RollS + levelS ? 0 : circle.BankDeg;
+            bank += Math.Clamp(wanted - bank, -rolled, rolled);
+            var half = 0.5 * Step * Circle.Gravity * Math.Tan(bank * Math.PI / 180) / circle.SpeedMs;
+            x += circle.SpeedMs * Step * Math.Cos(heading + half);
+            y += circle.SpeedMs * Step * Math.Sin(heading + half);
+            heading += 2 * half;
+            if (step % 10 == 0 || step == steps)
+                points.Add((x, y));
+        }
+
+        return (points, (x - (circle.RadiusM * Math.Sin(heading)), y + (circle.RadiusM * Math.Cos(heading))));
     }
 
     /// <summary>The closed form: each roll counts as half of its time level, so the centre moves by V·(level + roll).</summary>
@@ -34,19 +57,5 @@ internal static class CentreShift
     private static double Tightened(Circle circle, double tightenDeg) =>
         circle.SpeedMs * Math.Sqrt(Math.Cos(circle.BankDeg * Math.PI / 180) / Math.Cos((circle.BankDeg + tightenDeg) * Math.PI / 180));
 
-    private static (double Metres, double Deg) Fly(Circle circle, Func<double> bankWantedDeg, double seconds)
-    {
-        var (x, y, heading, bank) = (0.0, 0.0, 0.0, circle.BankDeg);
-        for (var time = 0.0; time < seconds; time += Step)
-        {
-            bank += Math.Clamp(bankWantedDeg() - bank, -circle.Glider.RollRateDegS * Step, circle.Glider.RollRateDegS * Step);
-            var half = 0.5 * Step * Circle.Gravity * Math.Tan(bank * Math.PI / 180) / circle.SpeedMs;
-            x += circle.SpeedMs * Step * Math.Cos(heading + half);
-            y += circle.SpeedMs * Step * Math.Sin(heading + half);
-            heading += 2 * half;
-        }
-
-        var (dx, dy) = (x - (circle.RadiusM * Math.Sin(heading)), y + (circle.RadiusM * Math.Cos(heading)) - circle.RadiusM);
-        return (Math.Sqrt((dx * dx) + (dy * dy)), Math.Atan2(dy, dx) * 180 / Math.PI);
-    }
+    private static double Square(double value) => value * value;
 }
