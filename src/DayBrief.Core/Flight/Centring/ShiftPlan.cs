@@ -28,7 +28,7 @@ public sealed record ShiftPlan(
         ArgumentOutOfRangeException.ThrowIfNegative(offsetM);
         var late = instrument.LagDeg(circle.PeriodS) + (circle.RateDegS * instrument.DisplayDelayS);
         var start = 180 + late + rollOut.AfterWorstReadingDeg;
-        var (path, centre) = CentreShift.Path(circle, rollOut.LevelS, quarterTurns: 1);
+        var (path, centre) = CentreShift.Path(circle, circle.BankDeg, rollOut.LevelS, quarterTurns: 1);
         return new(
             new(-offsetM, 0),
             On(180),

@@ -24,6 +24,26 @@ public sealed class CentreShiftTests
         Assert.Equal(halfRoll, CentreShift.Straighten(Circle, 3).Deg, tolerance: 3);
     }
 
+    /// <summary>The flown path with rolls against the closed form, which takes each roll as half of its time: within 2 m.</summary>
+    [Theory]
+    [InlineData(15, 25)]
+    [InlineData(15, 40)]
+    [InlineData(20, 60)]
+    public void Taking_off_bank_for_the_closed_forms_time_moves_the_centre_so_far(double byDeg, double metres)
+    {
+        var heldS = CentreShift.ShallowSFor(Circle, byDeg, metres)!.Value - (byDeg / Circle.Glider.RollRateDegS);
+        Assert.Equal(metres, CentreShift.Shallow(Circle, byDeg, heldS).Metres, tolerance: 2);
+    }
+
+    /// <summary>The farthest a shallower circle reaches is half a turn of it: twice the difference of the radii.</summary>
+    [Fact]
+    public void No_time_moves_the_centre_farther_than_twice_the_difference_of_the_radii()
+    {
+        var most = 2 * (Circle.At(Scene.Standard, 25, Circle.Speed).RadiusM - Circle.RadiusM);
+        Assert.NotNull(CentreShift.ShallowSFor(Circle, 15, 0.999 * most));
+        Assert.Null(CentreShift.ShallowSFor(Circle, 15, 1.001 * most));
+    }
+
     [Fact]
     public void Level_seconds_and_distance_invert_each_other()
     {

@@ -79,6 +79,25 @@ public sealed class CentringStudyTests
         Assert.Equal(50, result.Circle.Speed.Knots, tolerance: 1e-9);
     }
 
+    /// <summary>Never anything but a number or null: JSON refuses NaN and infinity. Corners of the accepted ranges, and between them.</summary>
+    [Fact]
+    public void Every_accepted_thermal_gives_numbers()
+    {
+        var random = Numerics.CounterRandom.FromSeed(2);
+        for (var each = 0; each < 24; each++)
+        {
+            var draw = random.Stream(each);
+            var depth = Between(draw, 0, 100, 10_000);
+            var thermal = Scene.Make(
+                Between(draw, 1, 0.1, 20), Between(draw, 2, 10, 2000), depth, Between(draw, 3, 20, depth), each % 2 == 0 ? null : Between(draw, 4, 1, 60), Between(draw, 5, -30, 30));
+            var glider = GenericGlider.Of((GliderClass)(each % 5));
+            Assert.NotEmpty(JsonSerializer.Serialize(CentringStudy.Run(thermal, glider, new(each % 4), new() { Encounters = 64 })));
+        }
+
+        static double Between(Numerics.CounterRandom draw, int index, double from, double to) =>
+            draw.Uniform(index) is var u && u < 0.15 ? from : u > 0.85 ? to : from + ((to - from) * u);
+    }
+
     [Fact]
     public void Impossible_options_are_refused()
     {

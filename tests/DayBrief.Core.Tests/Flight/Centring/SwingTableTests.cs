@@ -35,6 +35,11 @@ public sealed class SwingTableTests
         Assert.InRange(lagging.SwingMs / still.SwingMs, 0.95 * gain, 1.05 * gain);
     }
 
+    /// <summary>Whatever the swing says there is a move for it: tighten near the core, take off bank farther out, straighten beyond.</summary>
+    [Fact]
+    public void Every_row_but_the_centred_one_has_a_move() =>
+        Assert.All(Today.Briefing.Swing.Rows, row => Assert.True((row.TightenDeg ?? row.ShallowS ?? row.LevelS) is not null, $"{row}"));
+
     /// <summary>The move of a row is the kinematics of straightening: flown, it moves the centre by the row's distance (5 m for the roll's shape).</summary>
     [Fact]
     public void The_move_of_a_row_moves_the_centre_by_its_distance()
