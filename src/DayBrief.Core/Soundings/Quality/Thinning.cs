@@ -28,16 +28,21 @@ internal static class Thinning
         var cone = new Cone(levels[0]);
         for (var i = 1; i < levels.Count; i++)
         {
-            if (!cone.Holds(levels[i]))
+            var changes = cone.Changes(levels[i]);
+            if ((changes || !cone.Holds(levels[i])) && kept[^1] != levels[i - 1])
             {
                 kept.Add(levels[i - 1]);
                 cone = new(levels[i - 1]);
             }
 
-            if (!cone.Take(levels[i]))
+            if (changes)
             {
                 kept.Add(levels[i]);
                 cone = new(levels[i]);
+            }
+            else
+            {
+                cone.Take(levels[i]);
             }
         }
 
@@ -83,25 +88,21 @@ internal static class Thinning
             return true;
         }
 
-        /// <summary>Narrows the cone; false if the level begins or ends what is reported, so that it must be kept.</summary>
-        public bool Take(ReadLevel level)
+        /// <summary>Whether something begins or ends to be reported at this level.</summary>
+        public bool Changes(ReadLevel level) => Values(level).Zip(_from).Any(pair => pair.First is null != pair.Second is null);
+
+        /// <summary>Narrows the cone.</summary>
+        public void Take(ReadLevel level)
         {
             var (run, values) = (_x - Math.Log(level.PressureHpa!.Value), Values(level));
             for (var i = 0; i < values.Length; i++)
             {
-                if (values[i] is null != _from[i] is null)
-                {
-                    return false;
-                }
-
                 if (values[i] is { } value)
                 {
                     _least[i] = Math.Max(_least[i], (value - Tolerances[i] - _from[i]!.Value) / run);
                     _most[i] = Math.Min(_most[i], (value + Tolerances[i] - _from[i]!.Value) / run);
                 }
             }
-
-            return true;
         }
     }
 }

@@ -55,7 +55,7 @@ internal sealed record TempHeader(string? Station, DayAndHour? DayAndHour, bool 
 
     // Quadrants: 1 north-east, 3 south-east, 5 south-west, 7 north-west; tenths of degrees.
     private static Position? Place(TempGroup latitude, TempGroup longitude) =>
-        (latitude.Number(2, 3), longitude.Number(0, 1), longitude.Number(1, 4)) is ({ } lat and <= 900, 1 or 3 or 5 or 7 and var quadrant, { } lon and <= 1800)
+        (latitude.Number(2, 3), longitude.Number(0, 1), longitude.Number(1, 4)) is ({ } lat and <= 900, (1 or 3 or 5 or 7) and var quadrant, { } lon and <= 1800)
             ? Units.Position.FromDegrees((quadrant is 3 or 5 ? -lat : lat) / 10.0, (quadrant is 5 or 7 ? -lon : lon) / 10.0)
             : null;
 
