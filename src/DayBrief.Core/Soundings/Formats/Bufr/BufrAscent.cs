@@ -69,7 +69,7 @@ internal sealed class BufrAscent
             PressureHpa = hpa,
             HeightM = Of(010009) ?? (Of(010003) / Air.Gravity),
             TemperatureC = celsius,
-            DewPointC = ((Of(012103) ?? Of(012003)) - Temperature.ZeroCelsius) ?? FromHumidity(celsius, Of(013003)),
+            DewPointC = ((Of(012103) ?? Of(012003)) - Temperature.ZeroCelsius) ?? Moisture.FromRelative(celsius, Of(013003), new(ByteOffset: pressure.ByteOffset)),
             WindFromDeg = Of(011001),
             WindMs = Of(011002),
             SinceLaunch = since,
@@ -105,12 +105,6 @@ internal sealed class BufrAscent
         && latitude + dLat is >= -90 and <= 90 and var newLatitude && longitude + dLon is >= -180 and <= 180 and var newLongitude
             ? Position.FromDegrees(newLatitude, newLongitude)
             : null;
-
-    private static double? FromHumidity(double? celsius, double? percent) => (celsius, percent) switch
-    {
-        ({ } t and > -120 and < 65, { } rh and >= 0.01 and <= 110) => Saturation.DewPointCelsius(Math.Min(rh, 100) / 100 * Saturation.OverWaterHpa(t)),
-        _ => null,
-    };
 
     private double? Of(int descriptor) => _level.TryGetValue(descriptor, out var value) ? value.Number : null;
 

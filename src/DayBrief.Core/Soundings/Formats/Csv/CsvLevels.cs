@@ -30,8 +30,8 @@ internal sealed class CsvLevels(CsvHeader header, char delimiter, ReadAscent fac
             TemperatureC = temperature,
             DewPointC = Of(CsvQuantity.DewPoint)
                 ?? (temperature - Of(CsvQuantity.DewPointDepression))
-                ?? CsvMoisture.FromRelative(temperature, Of(CsvQuantity.RelativeHumidity), moisture)
-                ?? CsvMoisture.FromMixing(Of(CsvQuantity.MixingRatio), Of(CsvQuantity.SpecificHumidity), pressure, moisture),
+                ?? Moisture.FromRelative(temperature, Of(CsvQuantity.RelativeHumidity), moisture)
+                ?? Moisture.FromMixing(Of(CsvQuantity.MixingRatio), Of(CsvQuantity.SpecificHumidity), pressure, moisture),
             WindFromDeg = Of(CsvQuantity.WindDirection) ?? wind?.FromDegrees,
             WindMs = Of(CsvQuantity.WindSpeed) ?? wind?.Speed.MetresPerSecond,
             FieldName = header.HeaderOf,

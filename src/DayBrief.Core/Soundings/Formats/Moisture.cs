@@ -1,9 +1,9 @@
 using DayBrief.Thermodynamics;
 
-namespace DayBrief.Soundings.Formats.Csv;
+namespace DayBrief.Soundings.Formats;
 
-/// <summary>Dew point from whatever measure of moisture a row holds.</summary>
-internal static class CsvMoisture
+/// <summary>Dew point from whatever measure of moisture a level holds.</summary>
+internal static class Moisture
 {
     /// <summary>Dew point from relative humidity over water, [Bolton1980] eqs. 10 and 11; 100 % and more is saturation.
     /// Null for dry air, which has none.</summary>
@@ -24,8 +24,8 @@ internal static class CsvMoisture
         return (ratio, hectopascals) switch
         {
             (null, _) or (_, null) => null,
-            (< 0 or > 0.1, _) => throw origin.Refuse("humidity-impossible", $"{1000 * ratio:0.#} g/kg of water vapour is not possible."),
-            (< 1e-9, _) or (_, <= 0) => null,
+            ( < 0 or > 0.1, _) => throw origin.Refuse("humidity-impossible", $"{1000 * ratio:0.#} g/kg of water vapour is not possible."),
+            ( < 1e-9, _) or (_, <= 0) => null,
             ({ } w, { } p) => Humidity.DewPointCelsius(w, p),
         };
     }
