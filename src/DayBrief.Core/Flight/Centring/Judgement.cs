@@ -1,0 +1,96 @@
+using DayBrief.Flight.Centring.Kernel;
+using DayBrief.Flight.Gliders;
+using DayBrief.Flight.Instruments;
+
+namespace DayBrief.Flight.Centring;
+
+/// <summary>One study: numbers chosen with one set of encounters, ways judged with another, errors costed with a third.</summary>
+internal sealed class Judgement(
+    Briefing briefing, Variometer instrument, CirclingOptimum optimum, EncounterFlights encounters, bool withErrors)
+{
+    /// <summary>A way is tied with the best unless it is behind by more than this, m/s, beyond chance: nobody can tell so little.</summary>
+    internal const double TieMs = 0.02;
+
+    public CentringResult Judge()
+    {
+        var held = encounters.Judging.Fly(briefing.Fly(CentringWay.Hold, new()), EncounterFlights.Full);
+        var offset = Median(held.FirstOffset) * briefing.Thermal.RadiusM;
+        var rollOut = RollOut.ClosedForm(briefing.Circle, instrument, offset ?? 0);
+        var optimiser = new WayOptimiser(briefing, encounters.Choosing, rollOut);
+        var flown = FlyAll(optimiser, held);
+        var best = flown.MaxBy(each => Estimate.Of(each.Outcomes.Three).Mean)!;
+        var ranking = flown.Select(each => Result(each, best)).OrderByDescending(each => each.Climb3MinMs.Mean).ToArray();
+        var tied = ranking.Where(each => each.BehindBestMs.Mean - each.BehindBestMs.HalfWidth95 < TieMs)
+            .Select(each => each.Way).Order().ToArray();
+        var recommended = flown.Single(each => each.Way == tied[0]);
+        var shift = flown.Single(each => each.Way == CentringWay.StraightenAndShift).Numbers;
+        return new()
+        {
+            Circle = briefing.Circle,
+            Optimum = optimum,
+            CentredClimbMs = briefing.Swing.Rows[0].MeanClimbMs,
+            Instrument = instrument,
+            LagDeg = instrument.LagDeg(briefing.Circle.PeriodS),
+            LagS = instrument.LagSecondsIn(briefing.Circle.PeriodS),
+            RollOut = rollOut,
+            FirstOffsetM = offset,
+            SimulatedRollOut = new(shift.AfterWorstDeg, shift.AfterWorstDeg / briefing.Circle.RateDegS, shift.LevelS),
+            Swing = briefing.Swing,
+            Ranking = ranking,
+            Tied = tied.Length > 1 ? tied : [],
+            Recommended = recommended.Way,
+            EntryCosts = withErrors
+                ? EntryCosts.Of(briefing, briefing.Fly(recommended.Way, recommended.Numbers), encounters.Erring, EncounterFlights.Short)
+                : [],
+            Encounters = encounters.Count,
+            Seed = encounters.Seed,
+        };
+    }
+
+    private Flown[] FlyAll(WayOptimiser optimiser, Outcomes held)
+    {
+        var numbers = CentringWays.SimplestFirst.Where(way => way != CentringWay.BySwing)
+            .ToDictionary(way => way, way => optimiser.Choose(way));
+        var (shift, tighten) = (numbers[CentringWay.StraightenAndShift], numbers[CentringWay.TightenAndEase]);
+        var both = shift with { AfterBestDeg = tighten.AfterBestDeg, TightenDeg = tighten.TightenDeg, HoldDeg = tighten.HoldDeg };
+        numbers[CentringWay.BySwing] = optimiser.Choose(CentringWay.BySwing, both);
+        return [.. CentringWays.SimplestFirst.Select(way => new Flown(
+            way, numbers[way], way == CentringWay.Hold ? held : encounters.Judging.Fly(briefing.Fly(way, numbers[way]), EncounterFlights.Full)))];
+    }
+
+    private WayResult Result(Flown flown, Flown best) => new()
+    {
+        Way = flown.Way,
+        Climb3MinMs = Estimate.Of(flown.Outcomes.Three, 1.0 / 180),
+        Climb5MinMs = Estimate.Of(flown.Outcomes.Five, 1.0 / 300),
+        LostPct = Estimate.Of(flown.Outcomes.Lost, 100),
+        TurnsToCentre = Median(flown.Outcomes.CentredAt),
+        BehindBestMs = Estimate.OfDifference(best.Outcomes.Three, flown.Outcomes.Three, 1.0 / 180),
+        Parameters = flown.Numbers.Of(flown.Way),
+        Errors = withErrors ? [.. Costs(flown)] : [],
+    };
+
+    private IEnumerable<ErrorCost> Costs(Flown flown)
+    {
+        var clean = encounters.Erring.Fly(briefing.Fly(flown.Way, flown.Numbers), EncounterFlights.Short);
+        var corrects = flown.Way is CentringWay.StraightenAndShift or CentringWay.TightenAndEase or CentringWay.BySwing;
+        foreach (var error in Enum.GetValues<PilotError>().Where(each => each != PilotError.None && (corrects || each != PilotError.ChasingTheNeedle)))
+        {
+            var wrong = encounters.Erring.Fly(briefing.Fly(flown.Way, flown.Numbers, error), EncounterFlights.Short);
+            yield return new(
+                error,
+                Estimate.OfDifference(clean.Three, wrong.Three, 1.0 / 180),
+                Estimate.OfDifference(wrong.Lost, clean.Lost, 100));
+        }
+    }
+
+    /// <summary>Median with never (below 0) counted as the largest; null if the median itself is never.</summary>
+    private static double? Median(float[] values)
+    {
+        var ordered = values.Select(value => value < 0 ? float.MaxValue : value).Order().ToArray();
+        var middle = ordered[ordered.Length / 2];
+        return middle < float.MaxValue ? middle : null;
+    }
+
+    private sealed record Flown(CentringWay Way, WayParameters Numbers, Outcomes Outcomes);
+}

@@ -1,0 +1,109 @@
+using DayBrief.Units;
+
+namespace DayBrief.Flight.Thermals;
+
+/// <summary>Allen's updraft at one height: its size, its strength and how it falls off with distance.</summary>
+/// <remarks>
+/// [Allen2006] equations 11 to 23 with the printed program deciding where transcriptions of the text differ. Lengths in
+/// metres, speeds in m/s; nothing rises at or above the depth of the convective layer. The neighbours' shares of the area
+/// come from the paper's own density, 0.6/(depth·radius) updrafts per square metre, unless a number per area is given.
+/// </remarks>
+public sealed class AllenUpdraft
+{
+    private readonly AllenShape _shape;
+    private readonly bool _inside;
+
+    private AllenUpdraft(double wStarMs, double depthM, double heightM, double radiusGain, double? updraftsPerM2)
+    {
+        HeightFraction = heightM / depthM;
+        _inside = HeightFraction < 1;
+        MeanUpdraftMs = MeanUpdraft(wStarMs, HeightFraction);
+        RadiusM = Radius(depthM, HeightFraction, radiusGain);
+        CoreRatio = CoreRatioOf(RadiusM);
+        _shape = AllenShape.For(CoreRatio);
+        CentreUpdraftMs = MeanUpdraftMs * CoreFactor(CoreRatio);
+        RingFactor = Ring(HeightFraction);
+        var covered = Math.PI * RadiusM * RadiusM * (updraftsPerM2 ?? Spacing.UpdraftsPerSquareMetre(depthM, RadiusM));
+        SurroundingSinkMs = Surrounding(MeanUpdraftMs, RingFactor, covered);
+    }
+
+    /// <summary>Height over depth, dimensionless.</summary>
+    public double HeightFraction { get; }
+
+    /// <summary>Outer radius r₂ of the updraft, m (equation 12).</summary>
+    public double RadiusM { get; }
+
+    /// <summary>Radius r₁ of the core over r₂ (equation 13).</summary>
+    public double CoreRatio { get; }
+
+    /// <summary>Mean updraft over the disc of radius r₂, m/s (equation 11); negative above 0.909 of the depth.</summary>
+    public double MeanUpdraftMs { get; }
+
+    /// <summary>Updraft in the centre, m/s (equations 14 and 15).</summary>
+    public double CentreUpdraftMs { get; }
+
+    /// <summary>Strength of the sinking ring, 0 to 1 (equation 17): none in the lower half and above 0.9 of the depth.</summary>
+    public double RingFactor { get; }
+
+    /// <summary>Air's vertical speed between the updrafts, m/s, never above 0 (equations 21 and 22).</summary>
+    public double SurroundingSinkMs { get; }
+
+    internal AllenShape Shape => _shape;
+
+    /// <summary>The updraft of a convective layer at one height.</summary>
+    /// <param name="convectiveVelocityScale">Deardorff's w*, above 0.</param>
+    /// <param name="depth">Depth of the convective layer, above 0.</param>
+    /// <param name="height">Height above the ground, from 0.</param>
+    /// <param name="updraftsPerSquareMetre">Updrafts per area for the surrounding sink; the paper's density if omitted.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
+    public static AllenUpdraft At(Speed convectiveVelocityScale, Height depth, Height height, double? updraftsPerSquareMetre = null)
+    {
+        var wStar = Guard.Finite(convectiveVelocityScale.MetresPerSecond, double.Epsilon, 20, nameof(convectiveVelocityScale));
+        var zi = Guard.Finite(depth.Metres, 1, 20_000, nameof(depth));
+        return At(wStar, zi, Guard.Finite(height.Metres, 0, name: nameof(height)), 1, updraftsPerSquareMetre);
+    }
+
+    internal static AllenUpdraft At(double wStarMs, double depthM, double heightM, double radiusGain, double? updraftsPerM2 = null) =>
+        new(wStarMs, depthM, heightM, radiusGain, updraftsPerM2);
+
+    /// <summary>Vertical speed of the air at a distance from the axis, m/s.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Negative or not finite distance.</exception>
+    public Speed UpdraftAt(double distanceM) => Speed.FromMetresPerSecond(UpdraftMs(Guard.Finite(distanceM, 0)));
+
+    internal double UpdraftMs(double distanceM)
+    {
+        if (!_inside)
+            return 0;
+
+        var radii = distanceM / RadiusM;
+        var updraft = _shape.At(radii) * CentreUpdraftMs;
+        if (radii > CoreRatio && radii < 2)
+            updraft += Math.Min(0, RingFactor * (Math.PI / 6) * Math.Sin(Math.PI * radii)) * MeanUpdraftMs;
+        return radii > CoreRatio && CentreUpdraftMs > 0
+            ? (updraft * (1 - (SurroundingSinkMs / CentreUpdraftMs))) + SurroundingSinkMs
+            : updraft;
+    }
+
+    /// <summary>Equation 11.</summary>
+    internal static double MeanUpdraft(double wStarMs, double heightFraction) =>
+        wStarMs * Math.Cbrt(heightFraction) * (1 - (1.1 * heightFraction));
+
+    /// <summary>Equation 12, times the gain by which the day's updraft is wider than the paper's.</summary>
+    internal static double Radius(double depthM, double heightFraction, double gain) =>
+        Math.Max(10, gain * 0.102 * Math.Cbrt(heightFraction) * (1 - (0.25 * heightFraction)) * depthM);
+
+    /// <summary>Equation 13.</summary>
+    internal static double CoreRatioOf(double radiusM) => radiusM < 600 ? (0.0011 * radiusM) + 0.14 : 0.8;
+
+    /// <summary>Centre over mean updraft: 3(r₂³−r₂²r₁)/(r₂³−r₁³), which is 3/(1+ρ+ρ²) with ρ = r₁/r₂.</summary>
+    internal static double CoreFactor(double coreRatio) => 3 / (1 + coreRatio + (coreRatio * coreRatio));
+
+    private static double Ring(double fraction) => fraction is > 0.5 and <= 0.9 ? 2.5 * (fraction - 0.5) : 0;
+
+    /// <summary>Equation 21; updrafts over more than half of the area, which the paper's layers never have, are held to half.</summary>
+    private static double Surrounding(double mean, double ring, double covered)
+    {
+        var share = Math.Min(covered, 0.5);
+        return Math.Min(0, -share * mean * (1 - ring) / (1 - share));
+    }
+}
