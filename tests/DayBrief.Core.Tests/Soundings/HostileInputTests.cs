@@ -7,10 +7,12 @@ using DayBrief.Soundings.Formats.Temp;
 
 namespace DayBrief.Soundings;
 
-/// <summary>Ten megabytes made to be slow: each is answered in time that grows with its length alone.</summary>
+/// <summary>Megabytes made to be slow: each is answered in time that grows with its length alone.</summary>
 public sealed class HostileInputTests
 {
-    private const int Size = (10 * 1024 * 1024) - 1000;
+    /// <summary>Megabytes; the environment asks for the full ten, a quick run takes three.</summary>
+    private static readonly int Size =
+        ((int.TryParse(Environment.GetEnvironmentVariable("DAYBRIEF_HOSTILE_MB"), out var megabytes) ? megabytes : 3) * 1024 * 1024) - 1000;
 
     public static TheoryData<string> All => [.. Inputs.Keys];
 
@@ -40,7 +42,7 @@ public sealed class HostileInputTests
 
     [Theory]
     [MemberData(nameof(All))]
-    public void Ten_megabytes_are_answered_soon(string name)
+    public void Megabytes_are_answered_soon(string name)
     {
         var bytes = Inputs[name]();
         var watch = Stopwatch.StartNew();
@@ -53,7 +55,7 @@ public sealed class HostileInputTests
             Assert.NotEmpty(refused.Refusals[0].Message);
         }
 
-        // The slowest takes about two seconds alone; anything quadratic would take hours. Room for a busy machine.
+        // Ten megabytes take from 0.2 to 6 s on two busy cores; anything quadratic would take hours.
         Assert.True(watch.Elapsed < TimeSpan.FromSeconds(30), $"{name} took {watch.Elapsed.TotalSeconds:0.0} s");
         TestContext.Current.TestOutputHelper?.WriteLine($"{name}: {watch.Elapsed.TotalSeconds:0.00} s");
     }
@@ -63,7 +65,7 @@ public sealed class HostileInputTests
     [InlineData("METAR EDDF 011150Z 00000KT ")]
     [InlineData("TAF EDDF 011100Z 0112/0212 00000KT TEMPO ")]
     [InlineData("EDDF 011150Z ")]
-    public void Ten_megabytes_of_reports_are_answered_soon(string piece)
+    public void Megabytes_of_reports_are_answered_soon(string piece)
     {
         var text = Encoding.ASCII.GetString(Repeat(piece));
         var watch = Stopwatch.StartNew();

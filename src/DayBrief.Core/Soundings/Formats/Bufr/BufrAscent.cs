@@ -34,7 +34,7 @@ internal sealed class BufrAscent
                 CloseLevel();
                 _since = value;
                 break;
-            case 007004:
+            case 007004 or 007009:
                 CloseLevel();
                 _level[value.Descriptor] = value;
                 break;
@@ -53,6 +53,10 @@ internal sealed class BufrAscent
             {
                 _ascent.Add(level);
             }
+        }
+        else if (Of(007009) is { } height && Of(011001) is >= 0 and <= 360 and var from && Of(011002) is >= 0 and <= 200 and var speed)
+        {
+            _ascent.WindsByHeight.Add(new(Altitude.FromMetres(height), Wind.From(from, Speed.FromMetresPerSecond(speed))));
         }
 
         _level.Clear();
@@ -87,6 +91,7 @@ internal sealed class BufrAscent
             ValidAt = Launch() ?? messageTime,
             LaunchTime = Launch() is { } launch ? TimeOnly.FromTimeSpan(launch.TimeOfDay) : null,
         };
+        _ascent.WindsByHeight.Sort(static (a, b) => a.Height.CompareTo(b.Height));
         PressureOrder.Sort(_ascent);
         return _ascent;
     }

@@ -27,7 +27,9 @@ internal static class TypedLevels
         };
         for (var i = 0; i < typed.Levels.Count; i++)
         {
-            ascent.Add(Level(typed.Levels[i], $"{path}levels[{i}]"));
+            ascent.Add(typed.Levels[i] is { } level
+                ? Level(level, $"{path}levels[{i}]")
+                : throw new Origin(Field: $"{path}levels[{i}]").Refuse("field-invalid", "the level is missing."));
         }
 
         return ascent;

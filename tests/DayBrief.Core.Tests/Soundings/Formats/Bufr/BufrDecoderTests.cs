@@ -64,10 +64,15 @@ public sealed class BufrDecoderTests
         Assert.Equal([90_000], Decode(bits.Message(1, compressed: false, 206003, 012255, 007004))[0].Select(value => value.Number));
     }
 
+    /// <summary>2 22 000 begins quality information about the data before it, which is complete by then.</summary>
+    [Fact]
+    public void Quality_information_after_the_data_is_left() =>
+        Assert.Equal([90_000], Decode(BufrWriter.Of((9_000, 14), (77, 8)).Message(1, compressed: false, 007004, 222000, 031031)).Single().Select(value => value.Number));
+
     [Fact]
     public void Every_sequence_expands_to_known_elements()
     {
-        foreach (var number in new[] { 309005, 309006, 309007, 309008, 309013, 309014, 309017, 309018, 309052, 309057 })
+        foreach (var number in new[] { 309005, 309006, 309007, 309008, 309013, 309014, 309017, 309018, 309050, 309051, 309052, 309057 })
         {
             Expand(BufrDescriptor.Parse(number));
         }
