@@ -42,13 +42,13 @@ internal static partial class GroupShapes
     [GeneratedRegex(@"^(M?[0-9]{2}|//)/(M?[0-9]{2}|//)?$")]
     public static partial Regex Temperatures();
 
-    [GeneratedRegex(@"^([QA])([0-9]{4}|////)$")]
+    [GeneratedRegex(@"^(Q|A)([0-9]{4}|////)$")]
     public static partial Regex Pressure();
 
     [GeneratedRegex(@"^R[0-9]{2}[LCR]?/\S+$|^R/SNOCLO$|^[0-9]{8}$|^[0-9]{2}[A-Z/]{6}$")]
     public static partial Regex Runway();
 
-    [GeneratedRegex(@"^W(?:M?[0-9]{2}|//)/[SH]\S+$")]
+    [GeneratedRegex(@"^W(?:M?[0-9]{2}|//)/(?:S|H)\S+$")]
     public static partial Regex Sea();
 
     [GeneratedRegex(@"^T([XN])(M?[0-9]{2})/([0-9]{2})([0-9]{2})Z$")]

@@ -58,7 +58,11 @@ public static class SoundingReader
 
     /// <summary>Checks and completes an ascent that somebody typed in.</summary>
     /// <exception cref="InvalidSoundingException">It cannot be used; the refusal names the field.</exception>
-    public static Sounding Read(TypedSounding typed) => QualityControl.Pass(TypedLevels.Read(typed));
+    public static Sounding Read(TypedSounding typed)
+    {
+        ArgumentNullException.ThrowIfNull(typed);
+        return QualityControl.Pass(TypedLevels.Read(typed));
+    }
 
     private static Sounding FirstUsable(IReadOnlyList<ReadAscent> ascents)
     {

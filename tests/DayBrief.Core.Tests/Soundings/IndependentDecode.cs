@@ -37,7 +37,7 @@ internal static class IndependentDecode
             Same(row.TemperatureC, level.Temperature?.Celsius, "temperature", row, tolerance);
             Same(row.DewPointC, level.DewPoint?.Celsius, "dew point", row, tolerance);
             Same(row.FromDeg, level.Wind?.FromDegrees, "wind direction", row, tolerance);
-            
+
             // The other decoder takes the knot as 0.514444 m/s, a millionth short: 0.0001 kt more at 100 kt.
             Same(row.SpeedKt, level.Wind?.Speed.Knots, "wind speed", row, tolerance + 0.0002);
         }

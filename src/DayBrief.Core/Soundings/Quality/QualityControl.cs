@@ -36,6 +36,12 @@ internal static class QualityControl
     private static void EnoughLevels(List<ReadLevel> levels)
     {
         var temperatures = levels.Count(level => level.TemperatureC is not null);
+        if (temperatures == 0 && levels.Exists(level => level.WindMs is not null))
+        {
+            throw new InvalidSoundingException(new Refusal(
+                "wind-only", "The input holds winds and no temperature. Give the temperatures of the same ascent with it."));
+        }
+
         if (levels.Count < SoundingLimits.FewestLevels || temperatures < SoundingLimits.FewestTemperatures)
         {
             throw new InvalidSoundingException(new Refusal(

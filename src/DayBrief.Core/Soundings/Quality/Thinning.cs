@@ -1,5 +1,4 @@
 using DayBrief.Soundings.Formats;
-using DayBrief.Units;
 
 namespace DayBrief.Soundings.Quality;
 
@@ -15,8 +14,6 @@ internal static class Thinning
     /// <summary>Only ascents with more levels than this are thinned.</summary>
     public const int Above = 2000;
 
-    private static readonly double[] Tolerances = [0.1, 0.5, 0.5, 0.5];
-
     public static List<ReadLevel> Thin(List<ReadLevel> levels, RemarkList remarks)
     {
         if (levels.Count <= Above)
@@ -24,28 +21,7 @@ internal static class Thinning
             return levels;
         }
 
-        var kept = new List<ReadLevel> { levels[0] };
-        var cone = new Cone(levels[0]);
-        for (var i = 1; i < levels.Count; i++)
-        {
-            if (!cone.Holds(levels[i]))
-            {
-                kept.Add(levels[i - 1]);
-                cone = new(levels[i - 1]);
-            }
-
-            if (!cone.Take(levels[i]))
-            {
-                kept.Add(levels[i]);
-                cone = new(levels[i]);
-            }
-        }
-
-        if (kept[^1] != levels[^1])
-        {
-            kept.Add(levels[^1]);
-        }
-
+        var kept = Kept(levels);
         remarks.Add(
             Severity.Info,
             "thinned",
@@ -53,55 +29,34 @@ internal static class Thinning
         return kept;
     }
 
-    private static double?[] Values(ReadLevel level)
+    private static List<ReadLevel> Kept(List<ReadLevel> levels)
     {
-        var wind = level is { WindMs: { } ms, WindFromDeg: { } degrees } ? Wind.From(degrees, Speed.FromMetresPerSecond(ms)) : (Wind?)null;
-        return [level.TemperatureC, level.DewPointC, wind?.EastwardMs, wind?.NorthwardMs];
-    }
-
-    /// <summary>The slopes that a line from one level may have without leaving the levels passed so far.</summary>
-    private sealed class Cone(ReadLevel from)
-    {
-        private readonly double _x = Math.Log(from.PressureHpa!.Value);
-        private readonly double?[] _from = Values(from);
-        private readonly double[] _least = [.. Tolerances.Select(_ => double.NegativeInfinity)];
-        private readonly double[] _most = [.. Tolerances.Select(_ => double.PositiveInfinity)];
-
-        /// <summary>Whether a line to this level passes every level so far closely enough.</summary>
-        public bool Holds(ReadLevel to)
+        var kept = new List<ReadLevel>();
+        var cone = Keep(levels[0]);
+        for (var i = 1; i < levels.Count; i++)
         {
-            var (run, values) = (_x - Math.Log(to.PressureHpa!.Value), Values(to));
-            for (var i = 0; i < values.Length; i++)
+            var changes = cone.Changes(levels[i]);
+            if ((changes || !cone.Holds(levels[i])) && kept[^1] != levels[i - 1])
             {
-                var slope = (values[i] - _from[i]) / run;
-                if (slope < _least[i] || slope > _most[i])
-                {
-                    return false;
-                }
+                cone = Keep(levels[i - 1]);
             }
 
-            return true;
+            if (changes || i == levels.Count - 1)
+            {
+                cone = Keep(levels[i]);
+            }
+            else
+            {
+                cone.Take(levels[i]);
+            }
         }
 
-        /// <summary>Narrows the cone; false if the level begins or ends what is reported, so that it must be kept.</summary>
-        public bool Take(ReadLevel level)
+        return kept;
+
+        ThinningCone Keep(ReadLevel level)
         {
-            var (run, values) = (_x - Math.Log(level.PressureHpa!.Value), Values(level));
-            for (var i = 0; i < values.Length; i++)
-            {
-                if (values[i] is null != _from[i] is null)
-                {
-                    return false;
-                }
-
-                if (values[i] is { } value)
-                {
-                    _least[i] = Math.Max(_least[i], (value - Tolerances[i] - _from[i]!.Value) / run);
-                    _most[i] = Math.Min(_most[i], (value + Tolerances[i] - _from[i]!.Value) / run);
-                }
-            }
-
-            return true;
+            kept.Add(level);
+            return new(level);
         }
     }
 }

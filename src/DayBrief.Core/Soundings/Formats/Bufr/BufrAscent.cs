@@ -34,7 +34,7 @@ internal sealed class BufrAscent
                 CloseLevel();
                 _since = value;
                 break;
-            case 007004:
+            case 007004 or 007009:
                 CloseLevel();
                 _level[value.Descriptor] = value;
                 break;
@@ -54,6 +54,10 @@ internal sealed class BufrAscent
                 _ascent.Add(level);
             }
         }
+        else if (Of(007009) is { } height && Of(011001) is >= 0 and <= 360 and var from && Of(011002) is >= 0 and <= 200 and var speed)
+        {
+            _ascent.WindsByHeight.Add(new(Altitude.FromMetres(height), Wind.From(from, Speed.FromMetresPerSecond(speed))));
+        }
 
         _level.Clear();
     }
@@ -69,7 +73,7 @@ internal sealed class BufrAscent
             PressureHpa = hpa,
             HeightM = Of(010009) ?? (Of(010003) / Air.Gravity),
             TemperatureC = celsius,
-            DewPointC = ((Of(012103) ?? Of(012003)) - Temperature.ZeroCelsius) ?? FromHumidity(celsius, Of(013003)),
+            DewPointC = ((Of(012103) ?? Of(012003)) - Temperature.ZeroCelsius) ?? Moisture.FromRelative(celsius, Of(013003), new(ByteOffset: pressure.ByteOffset)),
             WindFromDeg = Of(011001),
             WindMs = Of(011002),
             SinceLaunch = since,
@@ -87,6 +91,7 @@ internal sealed class BufrAscent
             ValidAt = Launch() ?? messageTime,
             LaunchTime = Launch() is { } launch ? TimeOnly.FromTimeSpan(launch.TimeOfDay) : null,
         };
+        _ascent.WindsByHeight.Sort(static (a, b) => a.Height.CompareTo(b.Height));
         PressureOrder.Sort(_ascent);
         return _ascent;
     }
@@ -105,12 +110,6 @@ internal sealed class BufrAscent
         && latitude + dLat is >= -90 and <= 90 and var newLatitude && longitude + dLon is >= -180 and <= 180 and var newLongitude
             ? Position.FromDegrees(newLatitude, newLongitude)
             : null;
-
-    private static double? FromHumidity(double? celsius, double? percent) => (celsius, percent) switch
-    {
-        ({ } t and > -120 and < 65, { } rh and >= 0.01 and <= 110) => Saturation.DewPointCelsius(Math.Min(rh, 100) / 100 * Saturation.OverWaterHpa(t)),
-        _ => null,
-    };
 
     private double? Of(int descriptor) => _level.TryGetValue(descriptor, out var value) ? value.Number : null;
 

@@ -11,6 +11,7 @@ internal sealed class BufrDecoder
     private readonly BitReader _bits;
     private readonly List<BufrValue>[] _subsets;
     private BufrOperators _operators = new();
+    private bool _isAtQuality;
     private readonly BufrBudget _budget;
     private int _current;
 
@@ -46,7 +47,7 @@ internal sealed class BufrDecoder
             throw Here(_message.Offset).Refuse("bufr-nesting", "the descriptors are nested too deeply.");
         }
 
-        for (var i = 0; i < descriptors.Count; i++)
+        for (var i = 0; i < descriptors.Count && !_isAtQuality; i++)
         {
             Step(1);
             var descriptor = descriptors[i];
@@ -86,7 +87,7 @@ internal sealed class BufrDecoder
         }
 
         var body = descriptors.Skip(at + 1 + used).Take(descriptors[at].X).ToArray();
-        for (var n = 0; n < count; n++)
+        for (var n = 0; n < count && !_isAtQuality; n++)
         {
             Walk(body, depth + 1);
         }
@@ -96,7 +97,9 @@ internal sealed class BufrDecoder
 
     private void Operator(BufrDescriptor descriptor)
     {
-        if (!_operators.Apply(descriptor))
+        // Quality information (2 22 and on) follows the data it is about; with one pass through the stream it can be left.
+        _isAtQuality = descriptor.X is >= 22 and <= 37 && (_message.IsCompressed || _message.Subsets == 1);
+        if (!_isAtQuality && !_operators.Apply(descriptor))
         {
             throw Unknown(descriptor, "the operator");
         }

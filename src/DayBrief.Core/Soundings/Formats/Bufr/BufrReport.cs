@@ -20,7 +20,7 @@ internal static class BufrReport
             at = BufrMessage.Find(bytes.Span, at + Message(bytes, at, budget, ascents, refused));
         }
 
-        var distinct = Longest(ascents);
+        var distinct = BufrMerge.OfOneLaunch(ascents);
         if (distinct.Count == 0)
         {
             throw new InvalidSoundingException(refused.Count > 0 ? refused[0] : new Refusal("bufr-empty", "The BUFR messages hold no level."));
@@ -42,7 +42,7 @@ internal static class BufrReport
             var message = BufrMessage.Open(bytes, at);
             ascents.AddRange(BufrDecoder.Decode(message, budget)
                 .Select(values => BufrAscent.Read(values, message.Time))
-                .Where(ascent => ascent.Levels.Count > 0));
+                .Where(ascent => ascent.Levels.Count > 0 || ascent.WindsByHeight.Count > 0));
             return message.Length;
         }
         catch (InvalidSoundingException error)
@@ -51,8 +51,4 @@ internal static class BufrReport
             return 4;
         }
     }
-
-    // A station sends one ascent twice: up to 100 hPa as soon as it can, and whole.
-    private static List<ReadAscent> Longest(List<ReadAscent> ascents) =>
-        [.. ascents.GroupBy(ascent => (ascent.Source.Station, ascent.Source.ValidAt)).Select(same => same.MaxBy(ascent => ascent.Levels.Count)!)];
 }

@@ -24,7 +24,7 @@ internal sealed record CsvColumn(int Index, string Header, CsvQuantity Quantity,
         {
             var unit = string.Concat(words.TakeLast(taken));
             if (CsvNames.Quantity(string.Concat(words.SkipLast(taken))) is { } quantity
-                && (taken == 1 || CsvUnits.Conversion(quantity, unit) is not null))
+                && ((taken == 1 && quantity != CsvQuantity.Time) || CsvUnits.Conversion(quantity, unit) is not null))
             {
                 return (quantity, unit);
             }

@@ -43,14 +43,18 @@ internal sealed class CsvHeader
         return Complete(new(columns, cells.Count) { Unknown = [.. unknown.Where(name => name.Length > 0)] }, line);
     }
 
+    /// <summary>The column of times, where the table has one.</summary>
+    public CsvColumn? Time => Columns.FirstOrDefault(column => column.Quantity == CsvQuantity.Time);
+
     public string? HeaderOf(string contractName) => contractName switch
     {
         "pressureHpa" => First(CsvQuantity.Pressure),
         "heightM" => First(CsvQuantity.Height) ?? First(CsvQuantity.HeightAboveGround),
         "temperatureC" => First(CsvQuantity.Temperature),
-        "dewPointC" => First(CsvQuantity.DewPoint) ?? First(CsvQuantity.DewPointDepression) ?? First(CsvQuantity.RelativeHumidity),
-        "windDirectionDeg" => First(CsvQuantity.WindDirection),
-        _ => First(CsvQuantity.WindSpeed),
+        "dewPointC" => First(CsvQuantity.DewPoint) ?? First(CsvQuantity.DewPointDepression) ?? First(CsvQuantity.RelativeHumidity)
+            ?? First(CsvQuantity.SpecificHumidity) ?? First(CsvQuantity.MixingRatio),
+        "windDirectionDeg" => First(CsvQuantity.WindDirection) ?? First(CsvQuantity.WindEastward),
+        _ => First(CsvQuantity.WindSpeed) ?? First(CsvQuantity.WindNorthward),
     };
 
     private string? First(CsvQuantity quantity) => Columns.FirstOrDefault(column => column.Quantity == quantity)?.Header;
@@ -73,8 +77,8 @@ internal sealed class CsvHeader
         var named = meaning.Unit ?? unit;
         if (named.Length == 0)
         {
-            // A wind direction is always in degrees; everything else has two or more units in use.
-            return meaning.Quantity == CsvQuantity.WindDirection ? value => value : throw new Origin(line, Field: header).Refuse(
+            // A wind direction is always in degrees and a time needs none; everything else has two or more units in use.
+            return meaning.Quantity is CsvQuantity.WindDirection or CsvQuantity.Time ? value => value : throw new Origin(line, Field: header).Refuse(
                 "unit-missing", $"the column does not name its unit. Write for instance {Example(meaning.Quantity)}.");
         }
 
@@ -91,6 +95,8 @@ internal sealed class CsvHeader
         CsvQuantity.DewPoint => "dewpoint_c or dewpoint_k",
         CsvQuantity.DewPointDepression => "dew_point_depression_c",
         CsvQuantity.RelativeHumidity => "rh_pct",
+        CsvQuantity.SpecificHumidity => "specific_humidity_gkg",
+        CsvQuantity.MixingRatio => "mixing_ratio_gkg",
         _ => "wind_speed_kt, wind_speed_ms or wind_speed_kmh",
     };
 }

@@ -1,43 +1,46 @@
-using DayBrief.Thermodynamics;
+using DayBrief.Units;
 
 namespace DayBrief.Soundings.Formats.Csv;
 
 /// <summary>Turns rows into levels.</summary>
-internal sealed class CsvLevels(CsvHeader header, char delimiter, ReadAscent ascent)
+internal sealed class CsvLevels(CsvHeader header, char delimiter, ReadAscent facts)
 {
     private readonly bool _decimalComma = delimiter != ',';
     private int _shortRows;
     private int _firstShortRow;
 
-    public void Add(int line, string[] cells)
+    /// <summary>The level of a row; null where the row is blank or a comment.</summary>
+    public ReadLevel? Level(int line, string[] cells)
     {
         if (cells.All(string.IsNullOrWhiteSpace) || cells[0].StartsWith('#'))
         {
-            return;
+            return null;
         }
 
         Width(line, cells);
         var origin = new Origin(line);
-        var temperature = Value(CsvQuantity.Temperature, cells, origin);
+        double? Of(CsvQuantity quantity) => Value(quantity, cells, origin);
+        var (temperature, pressure) = (Of(CsvQuantity.Temperature), Of(CsvQuantity.Pressure));
+        var moisture = origin with { Field = header.HeaderOf("dewPointC") };
+        var wind = Components(Of(CsvQuantity.WindEastward), Of(CsvQuantity.WindNorthward));
         var level = new ReadLevel(origin)
         {
-            PressureHpa = Value(CsvQuantity.Pressure, cells, origin),
-            HeightM = Value(CsvQuantity.Height, cells, origin) ?? AboveSea(Value(CsvQuantity.HeightAboveGround, cells, origin), origin),
+            PressureHpa = pressure,
+            HeightM = Of(CsvQuantity.Height) ?? AboveSea(Of(CsvQuantity.HeightAboveGround), origin),
             TemperatureC = temperature,
-            DewPointC = Value(CsvQuantity.DewPoint, cells, origin)
-                ?? (temperature - Value(CsvQuantity.DewPointDepression, cells, origin))
-                ?? FromHumidity(temperature, Value(CsvQuantity.RelativeHumidity, cells, origin), origin),
-            WindFromDeg = Value(CsvQuantity.WindDirection, cells, origin),
-            WindMs = Value(CsvQuantity.WindSpeed, cells, origin),
+            DewPointC = Of(CsvQuantity.DewPoint)
+                ?? (temperature - Of(CsvQuantity.DewPointDepression))
+                ?? Moisture.FromRelative(temperature, Of(CsvQuantity.RelativeHumidity), moisture)
+                ?? Moisture.FromMixing(Of(CsvQuantity.MixingRatio), Of(CsvQuantity.SpecificHumidity), pressure, moisture),
+            WindFromDeg = Of(CsvQuantity.WindDirection) ?? wind?.FromDegrees,
+            WindMs = Of(CsvQuantity.WindSpeed) ?? wind?.Speed.MetresPerSecond,
             FieldName = header.HeaderOf,
         };
-        if (level.HasValue || level.PressureHpa is not null)
-        {
-            ascent.Add(level);
-        }
+        return level.HasValue || level.PressureHpa is not null ? level : null;
     }
 
-    public void Close()
+    /// <summary>Tells an ascent what of the table was not used.</summary>
+    public void Remark(ReadAscent ascent)
     {
         if (header.Unknown.Count > 0)
         {
@@ -49,6 +52,9 @@ internal sealed class CsvLevels(CsvHeader header, char delimiter, ReadAscent asc
             ascent.Warn("short-rows", $"{_shortRows} row(s) have fewer cells than the header, the first in line {_firstShortRow}; what is missing counts as not reported.");
         }
     }
+
+    private static Wind? Components(double? eastwardMs, double? northwardMs) =>
+        (eastwardMs, northwardMs) is ({ } east, { } north) ? Wind.FromComponents(east, north) : null;
 
     private void Width(int line, string[] cells)
     {
@@ -80,21 +86,11 @@ internal sealed class CsvLevels(CsvHeader header, char delimiter, ReadAscent asc
         return null;
     }
 
-    private double? AboveSea(double? aboveGround, Origin origin) => (aboveGround, ascent.Source.Elevation) switch
+    private double? AboveSea(double? aboveGround, Origin origin) => (aboveGround, facts.Source.Elevation) switch
     {
         (null, _) => null,
         ({ } height, { } ground) => ground.Metres + height,
         _ => throw (origin with { Field = header.HeaderOf("heightM") }).Refuse(
             "elevation-missing", "heights above ground need the elevation. Write a line \"# elevation_m: 123\" above the header."),
-    };
-
-    private double? FromHumidity(double? temperature, double? percent, Origin origin) => (temperature, percent) switch
-    {
-        (null, _) or (_, null) => null,
-        (_, < 0 or > 110) => throw (origin with { Field = header.HeaderOf("dewPointC") }).Refuse(
-            "humidity-impossible", $"a relative humidity of {percent:0.#} % is not possible."),
-        ( < -120 or > 65, _) => null,
-        (_, < 0.01) => null,
-        ({ } celsius, { } humidity) => humidity >= 100 ? celsius : Saturation.DewPointCelsius(humidity / 100 * Saturation.OverWaterHpa(celsius)),
     };
 }

@@ -11,6 +11,11 @@ internal static class CsvNames
         (CsvQuantity.DewPoint, "dewpoint dewpointtemperature dewpt dwpt dewp dwp td tdew taupunkt"),
         (CsvQuantity.DewPointDepression, "dewpointdepression dewpointdep depression dpd dpdp tminustd ttd spread taupunktdifferenz"),
         (CsvQuantity.RelativeHumidity, "rh relh relativehumidity humidity relhumidity hum relativefeuchte feuchte"),
+        (CsvQuantity.SpecificHumidity, "q specifichumidity spfh"),
+        (CsvQuantity.MixingRatio, "mixingratio mixr"),
+        (CsvQuantity.WindEastward, "u uwind windu ucomponent eastwardwind"),
+        (CsvQuantity.WindNorthward, "v vwind windv vcomponent northwardwind"),
+        (CsvQuantity.Time, "time valid validat validtime datetime"),
         (CsvQuantity.WindDirection, "winddir winddirection wdir wd dir direction drct dd winddirectionfrom windfrom windrichtung"),
         (CsvQuantity.WindSpeed, "windspeed wspd wspeed ws ff speed spd wind windspd windgeschwindigkeit"));
 

@@ -10,6 +10,11 @@ internal enum CsvQuantity
     DewPoint,
     DewPointDepression,
     RelativeHumidity,
+    SpecificHumidity,
+    MixingRatio,
     WindDirection,
     WindSpeed,
+    WindEastward,
+    WindNorthward,
+    Time,
 }

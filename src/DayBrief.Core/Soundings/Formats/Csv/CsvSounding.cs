@@ -8,12 +8,10 @@ internal static class CsvSounding
     public static SoundingFormat Format { get; } = new(
         new(FormatName, "RFC 4180, with a header that names quantity and unit", "pressure_hpa,height_m,temperature_c, …"),
         input => input.Text is { } text && CsvTable.Find(text) is not null,
-        input => [Read(CsvTable.Find(input.Text!)!)]);
+        input => Read(CsvTable.Find(input.Text!)!));
 
-    private static ReadAscent Read(CsvTable table)
+    private static List<ReadAscent> Read(CsvTable table)
     {
-        var ascent = new ReadAscent { Source = new() { Format = FormatName } };
-        table.Comments.Describe(ascent);
         using var rows = table.Rows().GetEnumerator();
         if (!rows.MoveNext())
         {
@@ -25,13 +23,25 @@ internal static class CsvSounding
         var units = more && IsUnitRow(rows.Current.Cells) ? rows.Current.Cells : [];
         var columns = CsvHeader.Read(header, units, table.HeaderLine);
         more = units.Length > 0 ? rows.MoveNext() : more;
-        var reader = new CsvLevels(columns, table.Delimiter, ascent);
+        var reader = new CsvLevels(columns, table.Delimiter, Begin(table));
+        var ascents = new CsvAscents(columns, () => Begin(table));
         for (; more; more = rows.MoveNext())
         {
-            reader.Add(rows.Current.Line, rows.Current.Cells);
+            if (reader.Level(rows.Current.Line, rows.Current.Cells) is { } level)
+            {
+                ascents.Add(level, rows.Current.Cells);
+            }
         }
 
-        reader.Close();
+        var read = ascents.Close();
+        read.ForEach(reader.Remark);
+        return read;
+    }
+
+    private static ReadAscent Begin(CsvTable table)
+    {
+        var ascent = new ReadAscent { Source = new() { Format = FormatName } };
+        table.Comments.Describe(ascent);
         return ascent;
     }
 

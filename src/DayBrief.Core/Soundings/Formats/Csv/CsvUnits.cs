@@ -37,8 +37,13 @@ internal static class CsvUnits
 
     private static readonly Dictionary<string, Func<double, double>> Percent = Spelled((1, "pct percent per cent"), (100, "1 fraction"));
 
+    private static readonly Dictionary<string, Func<double, double>> MassFraction = Spelled(
+        (0.001, "gkg gkg1 gperkg"), (1, "kgkg kgkg1 kgperkg"));
+
+    private static readonly Dictionary<string, Func<double, double>> Zone = Spelled((1, "utc gmt"));
+
     public static bool IsUnit(string text) =>
-        new[] { Pressure, Length, Difference, Speed, Degrees, Percent }.Any(units => units.ContainsKey(text));
+        new[] { Pressure, Length, Difference, Speed, Degrees, Percent, MassFraction, Zone }.Any(units => units.ContainsKey(text));
 
     /// <summary>Null if the quantity is not measured in this unit.</summary>
     public static Func<double, double>? Conversion(CsvQuantity quantity, string unit) =>
@@ -51,7 +56,9 @@ internal static class CsvUnits
         CsvQuantity.Temperature or CsvQuantity.DewPoint => Scale,
         CsvQuantity.DewPointDepression => Difference,
         CsvQuantity.RelativeHumidity => Percent,
+        CsvQuantity.SpecificHumidity or CsvQuantity.MixingRatio => MassFraction,
         CsvQuantity.WindDirection => Degrees,
+        CsvQuantity.Time => Zone,
         _ => Speed,
     };
 

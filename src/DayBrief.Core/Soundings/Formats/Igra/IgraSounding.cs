@@ -1,4 +1,3 @@
-using DayBrief.Thermodynamics;
 using DayBrief.Units;
 
 namespace DayBrief.Soundings.Formats.Igra;
@@ -84,7 +83,7 @@ internal sealed class IgraSounding
             PressureHpa = line.Value(10, 15, "PRESS", 100),
             HeightM = line.Value(17, 21, "GPH", 1),
             TemperatureC = celsius,
-            DewPointC = (celsius - line.Value(35, 39, "DPDP", 10)) ?? FromHumidity(celsius, line.Value(29, 33, "RH", 10)),
+            DewPointC = (celsius - line.Value(35, 39, "DPDP", 10)) ?? Moisture.FromRelative(celsius, line.Value(29, 33, "RH", 10), new(line.Line, Field: "RH")),
             WindFromDeg = line.Value(41, 45, "WDIR", 1),
             WindMs = line.Value(47, 51, "WSPD", 10),
             SinceLaunch = SinceLaunch(line),
@@ -100,12 +99,6 @@ internal sealed class IgraSounding
         "dewPointC" => "DPDP",
         "windDirectionDeg" => "WDIR",
         _ => "WSPD",
-    };
-
-    private static double? FromHumidity(double? celsius, double? percent) => (celsius, percent) switch
-    {
-        ({ } t and > -120 and < 65, { } rh and > 0.01 and <= 110) => Saturation.DewPointCelsius(Math.Min(rh, 100) / 100 * Saturation.OverWaterHpa(t)),
-        _ => null,
     };
 
     // MMMSS: minutes and seconds since release.

@@ -29,6 +29,19 @@ internal sealed class StandardPart(TempPart part, TempHeader header, TempAscent 
         }
     }
 
+    // Id tells how far the winds go: a part that ends below is cut, even between two groups.
+    protected override void EndUnmarked(TempGroup last)
+    {
+        if (Ascent.Cut is null && Header.WindTop is not null && (_last < 0 || WindPresence.IsBelowTop(_levels[_last].Hpa, Part.Letter, Header.WindTop)))
+        {
+            Ascent.CutAt(last.Origin, Part.Name);
+        }
+        else
+        {
+            base.EndUnmarked(last);
+        }
+    }
+
     private void Standard(TempGroup group, string figures)
     {
         var index = -1;

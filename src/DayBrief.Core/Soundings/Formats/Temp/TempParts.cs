@@ -113,7 +113,7 @@ internal static class TempParts
         {
             var end = i + word.Length;
             if ((i == 0 || text[i - 1] == '=' || char.IsWhiteSpace(text[i - 1]) || char.IsControl(text[i - 1])) && end < text.Length && char.IsWhiteSpace(text[end])
-                && text.AsSpan(end).TrimStart() is var rest && rest.Length >= 5 && !rest[..5].ContainsAnyExceptInRange('/', 'Z'))
+                && OpensHeader(text.AsSpan(end, Math.Min(40, text.Length - end)).TrimStart()))
             {
                 return true;
             }
@@ -121,4 +121,8 @@ internal static class TempParts
 
         return false;
     }
+
+    // A date group, or a call sign and a date group.
+    private static bool OpensHeader(ReadOnlySpan<char> rest) =>
+        rest.Length >= 5 && !rest[..3].ContainsAnyExceptInRange('/', 'Z') && rest[..Math.Min(16, rest.Length)].ContainsAnyInRange('0', '9');
 }

@@ -36,10 +36,23 @@ internal abstract class TempReading(TempPart part, TempHeader header, TempAscent
                 Element();
             }
         }
+
+        if (!Part.Ended && Part.Groups.Count > Header.First)
+        {
+            EndUnmarked(Part.Groups[^1]);
+        }
+        else if (!Part.Ended)
+        {
+            Ascent.CutAt(Part.Groups[^1].Origin, Part.Name);
+        }
     }
 
     /// <summary>Reads what begins at the current group, and moves on by at least one group.</summary>
     protected abstract void Element();
+
+    /// <summary>The part ends with the text, without an end sign.</summary>
+    protected virtual void EndUnmarked(TempGroup last) => Ascent.Read.Note(
+        "end-sign-missing", $"{last.Origin}: {Part.Name} ends without \"=\"; if it was cut here, what came after is missing.");
 
     protected TempGroup? Ahead(int groups) => At + groups < Part.Groups.Count ? Part.Groups[At + groups] : null;
 

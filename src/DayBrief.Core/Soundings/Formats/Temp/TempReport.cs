@@ -23,6 +23,12 @@ internal static class TempReport
             Take(part, header, ascent);
         }
 
+        // The last part may be cut before its date and station.
+        if (parts is [.., { Ended: false } last] && TempHeader.Read(last) is null && ascents.Count > 0)
+        {
+            ascents.GetAt(ascents.Count - 1).Value.CutAt(new(last.Line, last.Name), last.Name);
+        }
+
         return Usable(parts, ascents.Values);
     }
 

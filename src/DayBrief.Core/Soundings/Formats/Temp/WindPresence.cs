@@ -45,6 +45,15 @@ internal static class WindPresence
         };
     }
 
+    /// <summary>Whether winds go on above a standard level. Id 1 and 2 are reached with 150 and 250 hPa.</summary>
+    public static bool IsBelowTop(int hpa, char letter, int? top) => (letter, top) switch
+    {
+        (_, null) => false,
+        ('C', { } tens) => hpa > 10 * tens,
+        (_, 0) => hpa > 1000,
+        (_, { } hundreds) => hpa >= 100 * (hundreds + 1),
+    };
+
     private static bool Due(int hpa, char letter, int? top) => (letter, top) switch
     {
         (_, null) => false,

@@ -25,6 +25,15 @@ internal sealed class JsonFields
         }
     }
 
+    public JsonFields(IEnumerable<KeyValuePair<string, JsonElement>> values, string path)
+    {
+        _path = path;
+        foreach (var (name, value) in values)
+        {
+            _values[name] = value;
+        }
+    }
+
     public IEnumerable<string> Unknown(string[] known) =>
         _values.Keys.Where(name => !known.Contains(name, StringComparer.OrdinalIgnoreCase));
 

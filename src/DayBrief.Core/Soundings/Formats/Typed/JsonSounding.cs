@@ -22,18 +22,23 @@ internal static class JsonSounding
     private static bool Recognises(SoundingInput input) =>
         input.Text.AsSpan().TrimStart() is ['{', ..] or ['[', ..];
 
-    private static ReadAscent[] Read(string text)
+    private static List<ReadAscent> Read(string text)
     {
         using var document = Parse(text);
-        var typed = Typed(document.RootElement, out var ignored);
-        var ascent = TypedLevels.Read(typed);
+        return [.. JsonProfiles.Of(document.RootElement).Select(profile => Ascent(profile.Root, profile.Shared, profile.Path))];
+    }
+
+    private static ReadAscent Ascent(JsonElement root, JsonFields? shared, string path)
+    {
+        var typed = Typed(root, shared, path, out var ignored);
+        var ascent = TypedLevels.Read(typed, path);
         ascent.Source = ascent.Source with { Format = FormatName };
         if (ignored.Count > 0)
         {
             ascent.Warn("fields-ignored", $"Not used, because the name is not known here: {string.Join(", ", ignored)}.");
         }
 
-        return [ascent];
+        return ascent;
     }
 
     private static JsonDocument Parse(string text)
@@ -51,28 +56,30 @@ internal static class JsonSounding
 
     private static string Reason(string message) => message.Split(" LineNumber:", 2)[0];
 
-    private static TypedSounding Typed(JsonElement root, out List<string> ignored)
+    private static TypedSounding Typed(JsonElement root, JsonFields? shared, string path, out List<string> ignored)
     {
-        var fields = new JsonFields(root, "");
-        var source = fields.Object("source");
-        var levels = root.ValueKind == JsonValueKind.Array
-            ? root
-            : fields.Array("levels")
-                ?? throw new Origin(Field: "levels").Refuse("levels-missing", "The JSON has no array \"levels\".");
-        var entries = levels.EnumerateArray().Take(SoundingLimits.Levels + 1)
-            .Select((level, i) => new JsonFields(level, $"levels[{i}].")).ToList();
+        var fields = new JsonFields(root, path);
+        var entries = JsonProfiles.Levels(root, fields, path);
         ignored = [.. entries.SelectMany(entry => entry.Unknown(JsonLevel.Names)).Distinct().Take(10)];
         return new()
         {
-            Name = source?.Text("name") ?? fields.Text("name"),
-            Station = source?.Text("station") ?? fields.Text("station"),
-            ValidAt = source?.Time("validAt") ?? fields.Time("validAt"),
-            Latitude = source?.Number("latitude") ?? fields.Number("latitude"),
-            Longitude = source?.Number("longitude") ?? fields.Number("longitude"),
-            ElevationM = source?.Number("elevationM") ?? fields.Number("elevationM") ?? fields.Object("surface")?.Number("heightM"),
-            SurfacePressureHpa = fields.Number("surfacePressureHpa") ?? fields.Number("qfeHpa"),
-            QnhHpa = fields.Number("qnhHpa"),
+            Name = Fact(facts => facts.Text("name")),
+            Station = Fact(facts => facts.Text("station")),
+            ValidAt = Fact(facts => facts.Time("validAt") ?? facts.Time("time")),
+            Latitude = Fact(facts => facts.Number("latitude")),
+            Longitude = Fact(facts => facts.Number("longitude")),
+            ElevationM = Fact(facts => facts.Number("elevationM")) ?? fields.Object("surface")?.Number("heightM"),
+            SurfacePressureHpa = Fact(facts => facts.Number("surfacePressureHpa") ?? facts.Number("qfeHpa")),
+            QnhHpa = Fact(facts => facts.Number("qnhHpa")),
             Levels = [.. entries.Select(JsonLevel.Read)],
         };
+
+        T? Fact<T>(Func<JsonFields, T?> of)
+        {
+            var source = fields.Object("source");
+            var own = source is null ? default : of(source);
+            own ??= root.ValueKind == JsonValueKind.Object ? of(fields) : default;
+            return own is null && shared is not null ? of(shared) : own;
+        }
     }
 }

@@ -7,7 +7,9 @@ internal static class TypedLevels
 {
     public const string FormatName = "Typed levels";
 
-    public static ReadAscent Read(TypedSounding typed)
+    /// <param name="typed">The ascent.</param>
+    /// <param name="path">Where its fields stand, such as "profiles[1].".</param>
+    public static ReadAscent Read(TypedSounding typed, string path = "")
     {
         var ascent = new ReadAscent
         {
@@ -17,15 +19,17 @@ internal static class TypedLevels
                 Name = typed.Name,
                 Station = typed.Station,
                 ValidAt = typed.ValidAt,
-                Position = SourceFacts.Position(typed.Latitude, typed.Longitude, new(Field: "latitude")),
-                Elevation = SourceFacts.Elevation(typed.ElevationM, new(Field: "elevationM")),
+                Position = SourceFacts.Position(typed.Latitude, typed.Longitude, new(Field: path + "latitude")),
+                Elevation = SourceFacts.Elevation(typed.ElevationM, new(Field: path + "elevationM")),
             },
-            SurfacePressureHpa = SourceFacts.GroundPressure(typed.SurfacePressureHpa, new(Field: "surfacePressureHpa")),
-            QnhHpa = SourceFacts.GroundPressure(typed.QnhHpa, new(Field: "qnhHpa")),
+            SurfacePressureHpa = SourceFacts.GroundPressure(typed.SurfacePressureHpa, new(Field: path + "surfacePressureHpa")),
+            QnhHpa = SourceFacts.GroundPressure(typed.QnhHpa, new(Field: path + "qnhHpa")),
         };
         for (var i = 0; i < typed.Levels.Count; i++)
         {
-            ascent.Add(Level(typed.Levels[i], $"levels[{i}]"));
+            ascent.Add(typed.Levels[i] is { } level
+                ? Level(level, $"{path}levels[{i}]")
+                : throw new Origin(Field: $"{path}levels[{i}]").Refuse("field-invalid", "the level is missing."));
         }
 
         return ascent;

@@ -5,7 +5,7 @@ namespace DayBrief.Soundings.Formats.Igra;
 public sealed class IgraTests
 {
     /// <summary>Invented lines, built to the columns of [IGRA2].</summary>
-    private const string Invented = """
+    internal const string Invented = """
         #USM00072403 2016 10 06 12 1103    8 ncdc-nws ncdc-nws  389833  -774669
         21     0 101300B   93B   86B-9999    42   305    15
         10   812  70000B 3125B   40B-9999   290   285   154

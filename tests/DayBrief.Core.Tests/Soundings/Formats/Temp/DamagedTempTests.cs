@@ -31,6 +31,30 @@ public sealed class DamagedTempTests
         Assert.Equal(("truncated", 2, "70136"), (refusal.Code, refusal.Line, refusal.Group));
     }
 
+    /// <summary>Cut anywhere: what is left is read with a word about its end, or refused; never read in silence.</summary>
+    [Fact]
+    public void A_message_cut_anywhere_says_so()
+    {
+        for (var length = 20; length < DomainMessages.A.Length - 1; length++)
+        {
+            var text = DomainMessages.A[..length];
+            if (text.TrimEnd().EndsWith('=') || text.Length - text.LastIndexOf('\n') <= 5)
+            {
+                // Whole parts, or less than the name of a part: nothing tells that more should come.
+                continue;
+            }
+
+            try
+            {
+                Assert.Contains(Text.Read(text).Remarks, remark => remark.Code is "truncated" or "end-sign-missing" or "part-b-missing");
+            }
+            catch (InvalidSoundingException refused)
+            {
+                Assert.Contains(refused.Refusals[0].Code, new[] { "truncated", "too-few-levels", "not-recognised" });
+            }
+        }
+    }
+
     [Fact]
     public void A_part_A_alone_says_that_part_B_is_missing() =>
         Assert.Contains(Text.Read(DomainMessages.B).Remarks, remark => remark.Code == "part-b-missing");
