@@ -41,7 +41,7 @@ public sealed record WhatMatters(string Input, double Share, double DepthM, Phra
         yield return new("dew-point", member => member.DewPointK, 1, "each degree more of dew point");
         yield return new("air-aloft", member => member.AloftK, 1, "each degree that the air aloft is warmer than in the ascent");
         yield return new("entrainment", member => Math.Log(member.EntrainmentFactor), 0.3, "a third more stirring at the top");
-        yield return new("subsidence", member => member.DivergencePerSecond, 4e-6, "air sinking 4 mm/s more at 1000 m");
+        yield return new("subsidence", member => member.DivergencePerSecond, 3.5e-6, "air sinking 3.5 mm/s more at 1000 m");
     }
 
     private static WhatMatters Weigh(Uncertain input, double[] x, double[] depth, Site site, double maxScreenC)
