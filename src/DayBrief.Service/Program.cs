@@ -1,1 +1,3 @@
-Console.WriteLine("DayBrief");
+using DayBrief.Service.Commands;
+
+return await Verbs.RunAsync(args);

@@ -19,4 +19,10 @@ public sealed record SoundingLevel
 
     /// <summary>Wind.</summary>
     public Wind? Wind { get; init; }
+
+    /// <summary>Time since the launch.</summary>
+    public TimeSpan? SinceLaunch { get; init; }
+
+    /// <summary>Where the balloon was; it drifts tens of kilometres.</summary>
+    public Position? Position { get; init; }
 }

@@ -25,6 +25,10 @@ public sealed record SoundingSource
 
     /// <summary>Day of the month and UTC hour, where the format states no month (WMO FM 35).</summary>
     public DayAndHour? DayAndHour { get; init; }
+
+    /// <summary>UTC time of day at which the balloon was launched, where the format states it apart from
+    /// <see cref="ValidAt"/>; ascents of an hour H are usually launched up to an hour before it.</summary>
+    public TimeOnly? LaunchTime { get; init; }
 }
 
 /// <summary>Day of the month and hour (UTC) of a message that states neither month nor year.</summary>

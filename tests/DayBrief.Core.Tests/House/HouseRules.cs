@@ -12,21 +12,22 @@ public sealed partial class HouseRules
         ["Numerics"] = ["Units"],
         ["Thermodynamics"] = ["Units", "Numerics"],
         ["Soundings"] = ["Units", "Numerics", "Thermodynamics"],
+        ["Reports"] = ["Units"],
         ["BoundaryLayer"] = ["Units", "Numerics", "Thermodynamics", "Soundings"],
         ["Flight"] = ["Units", "Numerics"],
-        ["Days"] = ["Units", "Numerics", "Thermodynamics", "Soundings", "BoundaryLayer", "Flight"],
+        ["Days"] = ["Units", "Numerics", "Thermodynamics", "Soundings", "Reports", "BoundaryLayer", "Flight"],
     };
-
-    private static readonly string[] ServiceInfrastructureUser = ["Infrastructure"];
 
     private static readonly Dictionary<string, string[]> ServiceMayUse = new()
     {
         ["Infrastructure"] = [],
         ["Charts"] = [],
-        ["Features/Soundings"] = ["Charts", .. ServiceInfrastructureUser],
-        ["Features/Briefs"] = ["Charts", "Features.Soundings", .. ServiceInfrastructureUser],
-        ["Features/Centring"] = ["Charts", .. ServiceInfrastructureUser],
-        ["Commands"] = ["Charts", "Features.Soundings", "Features.Briefs", "Features.Centring", .. ServiceInfrastructureUser],
+        ["Features/Sites"] = ["Infrastructure"],
+        ["Features/Soundings"] = ["Charts", "Infrastructure"],
+        ["Features/Technique"] = ["Charts", "Infrastructure"],
+        ["Features/Briefs"] = ["Charts", "Features.Sites", "Features.Soundings", "Features.Technique", "Infrastructure"],
+        ["Features/Centring"] = ["Charts", "Infrastructure"],
+        ["Commands"] = ["Charts", "Features.Sites", "Features.Soundings", "Features.Briefs", "Features.Centring", "Infrastructure"],
     };
 
     [Fact]
@@ -102,6 +103,6 @@ public sealed partial class HouseRules
     [GeneratedRegex(@"^- \[([A-Za-z]+[A-Za-z0-9-]*)\]", RegexOptions.Multiline)]
     private static partial Regex ReferenceEntry();
 
-    [GeneratedRegex(@"\[([A-Z][A-Za-z]*-?[0-9]+[a-z]?|[A-Z]{2,}[A-Za-z0-9]*|MetPy)\](?!\()")]
+    [GeneratedRegex(@"\[([A-Z][A-Za-z]*-?[0-9]+[A-Za-z]?|[A-Z]{2,}[A-Za-z0-9]*|MetPy|SeinfeldPandis|WallaceHobbs)\](?!\()")]
     private static partial Regex CitedKey();
 }

@@ -1,0 +1,43 @@
+using DayBrief.Thermodynamics;
+using DayBrief.Units;
+
+namespace DayBrief.BoundaryLayer;
+
+/// <summary>The share of the layer's top that thermals fill with cloud, and what they carry away.</summary>
+/// <param name="Cover">Share of cloudy updrafts at the layer's top, 0 to 1.</param>
+/// <param name="MassFluxMs">Air that they take through the top, m/s; at most what comes in by entrainment.</param>
+/// <param name="ExcessQ">How much moister it is than the layer, kg/kg.</param>
+internal readonly record struct Cumulus(double Cover, double MassFluxMs, double ExcessQ)
+{
+    private const double LeastTransitionM = 50;
+    private const double ProjectedPerShare = 4;
+    private const double MostTransitionM = 300;
+
+    /// <summary>Share of the sky that cumulus covers seen from the ground, for a share of cloudy updrafts at its base.</summary>
+    /// <remarks>Four times: large-eddy runs of trade cumulus have 0.03 and 0.13 [Siebesma2003] (from memory).</remarks>
+    public static double Projected(double share) => Math.Min(1, ProjectedPerShare * share);
+
+    /// <summary>Cumulus over a mixed layer.</summary>
+    /// <remarks>[Neggers2006] as CLASS [Vila2015] has it: the water in the thermals' tops spreads with the variance that
+    /// entrainment makes, σ² = −w′q′_e Δq h/(δ w*), and the share above saturation is 0.5 + 0.36 arctan(1.55 (q − q_s)/σ)
+    /// [CuijpersBechtold1995]. So the first cloud comes from the moistest and highest thermals, while the mean top is
+    /// still below the LCL. The mass flux is cover times w*, but
+    /// not more than comes in by entrainment (<see cref="MixedLayer"/>): cloud that fills the layer's top (stratocumulus)
+    /// does not drain it. The transition depth δ is the distance from the layer's top
+    /// to the LCL, kept between 50 and 300 m.</remarks>
+    public static Cumulus Over(
+        double depthM, in LayerState state, double wStar, double entrainmentMs, double surfaceKelvins, double surfaceHpa, double lclM)
+    {
+        if (wStar <= 0 || state.Q <= 0)
+            return default;
+        var kelvins = surfaceKelvins - (Air.DryLapseRate * depthM);
+        var hpa = surfaceHpa * Math.Exp(-Air.Gravity * depthM / (Air.GasConstant * (surfaceKelvins + kelvins) / 2));
+        var saturated = Humidity.MixingRatioKgKg(kelvins - Temperature.ZeroCelsius, hpa);
+        var jump = state.QAbove - state.Q;
+        var transition = Math.Clamp(lclM - depthM, LeastTransitionM, MostTransitionM);
+        var variance = entrainmentMs * jump * jump * depthM / (transition * wStar);
+        var sigma = Math.Sqrt(Math.Max(variance, 1e-10));
+        var cover = Math.Max(0, 0.5 + (0.36 * Math.Atan(1.55 * (state.Q - saturated) / sigma)));
+        return new(cover, cover * wStar, sigma);
+    }
+}

@@ -1,0 +1,165 @@
+using System.Diagnostics;
+
+namespace DayBrief.BoundaryLayer;
+
+/// <summary>The stirred layer over heated ground: it warms, moistens and eats its way into the air above.</summary>
+/// <remarks>Zero-order jump model [Tennekes1973], [Vila2015] with the entrainment flux −A (w′θ_v′)_s, over the actual
+/// column. The state is the heat and water that the layer has gained, so both are conserved exactly whatever the step:
+/// θ = (Q + ∫θ₀ dz)/h. Subsidence −D z squeezes the column; heights are kept as H = h e^{Dt}, which makes that exact as
+/// well. The top rises at A (w′θ_v′)_s/Δθ_v, not faster than the updrafts themselves (0.46 w*, the greatest mean updraft
+/// of [Allen2006] eq. 11); air that is no warmer than the layer is taken in at that limit (encroachment, A = 0). A cumulus mass flux takes air out
+/// at the top [Neggers2006], at most as much as is taken in. Midpoint rule in time.</remarks>
+internal sealed class MixedLayer
+{
+    private const double FastestRise = 0.46;
+
+    // Air this little warmer than the ground layer counts as stirred with it from the start.
+    private const double StirredKelvins = 0.01;
+
+    private readonly Column _column;
+    private readonly double _entrainment;
+    private readonly double _divergence;
+    private double _stretched;
+    private double _stretch = 1;
+    private double _heat;
+    private double _water;
+    private double _advectedTheta;
+    private double _advectedQ;
+
+    /// <param name="column">The air at the start.</param>
+    /// <param name="entrainment">Entrainment ratio A, 0 to 1.</param>
+    /// <param name="divergence">D: the air sinks at D z, s⁻¹.</param>
+    /// <param name="startM">Depth at the start; deeper where the column is already stirred.</param>
+    public MixedLayer(Column column, double entrainment, double divergence, double startM)
+    {
+        (_column, _entrainment, _divergence) = (column, entrainment, divergence);
+        _stretched = startM;
+        Encroach(column.TopM, StirredKelvins);
+    }
+
+    /// <summary>Depth, m.</summary>
+    public double DepthM => _stretched / _stretch;
+
+    /// <summary>The top has reached the end of what is known.</summary>
+    public bool AtTopOfColumn => _stretched >= _column.TopM;
+
+    /// <summary>Entrainment velocity of the last step, m/s.</summary>
+    public double EntrainmentMs { get; private set; }
+
+    /// <summary>State of the layer and of the air just above it.</summary>
+    public LayerState State => StateAt(_stretched, _heat, _water);
+
+    /// <summary>Advances the layer.</summary>
+    public void Advance(double seconds, in LayerForcing forcing)
+    {
+        var start = _stretch;
+        var half = SlopeAt(_stretched, _heat, _water, forcing);
+        var middle = start * Math.Exp(_divergence * seconds / 2);
+        var slope = SlopeAt(
+            _stretched + (start * half.Rise * seconds / 2),
+            _heat + (start * half.Heat * seconds / 2),
+            _water + (start * half.Water * seconds / 2),
+            forcing);
+        EntrainmentMs = half.Entrainment;
+        _stretched = Math.Min(_column.TopM, Math.Max(1, _stretched + (middle * slope.Rise * seconds)));
+        _heat += middle * slope.Heat * seconds;
+        _water += middle * slope.Water * seconds;
+        _stretch = start * Math.Exp(_divergence * seconds);
+        _advectedTheta += forcing.ThetaAdvection * seconds;
+        _advectedQ += forcing.QAdvection * seconds;
+        if (slope.Limit > 0)
+            Encroach(Math.Max(0, slope.Limit - slope.Entrainment) * seconds * middle);
+        Debug.Assert(double.IsFinite(_stretched) && double.IsFinite(_heat) && double.IsFinite(_water));
+    }
+
+    private LayerSlope SlopeAt(double stretched, double heat, double water, in LayerForcing forcing)
+    {
+        var state = StateAt(stretched, heat, water);
+        var flux = forcing.ThetaFlux * (1 + (Virtual.Factor * state.Q))
+            + (Virtual.Factor * state.Theta * forcing.QFlux);
+        var limit = FastestRise * ConvectiveVelocity.Ms(flux, stretched / _stretch, state.ThetaV);
+        var jump = state.ThetaVAbove - state.ThetaV;
+        var entrainment = flux > 0 && jump > 0 && stretched < _column.TopM
+            ? Math.Min(limit, _entrainment * flux / jump)
+            : 0;
+        var mass = Math.Min(forcing.MassFlux, entrainment);
+        return new(
+            entrainment - mass,
+            forcing.ThetaFlux + (mass * (state.ThetaAbove - state.Theta)),
+            forcing.QFlux + (mass * (state.QAbove - state.Q - forcing.MassExcessQ)),
+            entrainment,
+            limit);
+    }
+
+    private LayerState StateAt(double stretched, double heat, double water)
+    {
+        var above = _column.At(stretched);
+        return new(
+            ((heat + above.ThetaSum) / stretched) + _advectedTheta,
+            Math.Max(0, ((water + above.QSum) / stretched) + _advectedQ),
+            above.Theta + _advectedTheta,
+            Math.Max(0, above.Q + _advectedQ));
+    }
+
+    /// <summary>Takes in air that is no warmer than the layer, over at most the given distance.</summary>
+    private void Encroach(double room, double slack = 0)
+    {
+        var furthest = Math.Min(_column.TopM, _stretched + room);
+        if (Jump(_stretched) >= slack || room <= 0)
+            return;
+        if (Jump(furthest) < slack && room < 100)
+        {
+            _stretched = furthest;
+            return;
+        }
+
+        var (low, high) = (_stretched, _stretched);
+        while (high < furthest && Jump(high) < slack)
+            (low, high) = (high, Math.Min(furthest, high + 10));
+        for (var i = 0; i < 20 && Jump(high) >= slack; i++)
+        {
+            var middle = (low + high) / 2;
+            (low, high) = Jump(middle) < slack ? (middle, high) : (low, middle);
+        }
+
+        _stretched = high;
+    }
+
+    private double Jump(double stretched)
+    {
+        var state = StateAt(stretched, _heat, _water);
+        return state.ThetaVAbove - state.ThetaV;
+    }
+
+    private readonly record struct LayerSlope(double Rise, double Heat, double Water, double Entrainment, double Limit);
+}
+
+/// <summary>The factor of the virtual potential temperature θ (1 + 0.61 q).</summary>
+internal static class Virtual
+{
+    /// <summary>(1 − ε)/ε rounded as [Stull1988] does.</summary>
+    public const double Factor = 0.61;
+}
+
+/// <summary>A mixed layer and the air just above it.</summary>
+internal readonly record struct LayerState(double Theta, double Q, double ThetaAbove, double QAbove)
+{
+    public double ThetaV => Theta * (1 + (Virtual.Factor * Q));
+
+    public double ThetaVAbove => ThetaAbove * (1 + (Virtual.Factor * QAbove));
+}
+
+/// <summary>What drives a mixed layer during a step.</summary>
+/// <param name="ThetaFlux">w′θ′ at the surface, K m/s.</param>
+/// <param name="QFlux">w′q′ at the surface, m/s kg/kg.</param>
+/// <param name="MassFlux">Cumulus mass flux through the top, m/s; limited to the entrainment.</param>
+/// <param name="MassExcessQ">How much moister that air is than the layer, kg/kg.</param>
+/// <param name="ThetaAdvection">Warming of the whole column by advection, K/s.</param>
+/// <param name="QAdvection">Moistening of the whole column by advection, s⁻¹.</param>
+internal readonly record struct LayerForcing(
+    double ThetaFlux,
+    double QFlux,
+    double MassFlux = 0,
+    double MassExcessQ = 0,
+    double ThetaAdvection = 0,
+    double QAdvection = 0);

@@ -1,0 +1,25 @@
+using DayBrief.Soundings;
+
+namespace DayBrief.Days;
+
+/// <summary>What a brief is made of.</summary>
+public sealed record BriefOrder
+{
+    /// <summary>The ascent.</summary>
+    public required Sounding Sounding { get; init; }
+
+    /// <summary>The field.</summary>
+    public required Site Site { get; init; }
+
+    /// <summary>The local date.</summary>
+    public required DateOnly Date { get; init; }
+
+    /// <summary>What is assumed of the day.</summary>
+    public DayAssumptions Assumptions { get; init; } = new();
+
+    /// <summary>Who prepares it.</summary>
+    public string? PreparedBy { get; init; }
+
+    /// <summary>When it is prepared.</summary>
+    public required DateTimeOffset PreparedAt { get; init; }
+}

@@ -1,0 +1,107 @@
+using System.Collections.Immutable;
+using DayBrief.Units;
+
+namespace DayBrief.Days;
+
+/// <summary>What is assumed about a day besides the ascent and the site. Everything has a default.</summary>
+public sealed record DayAssumptions
+{
+    /// <summary>Forecast maximum of the screen temperature; the heating is then scaled to reach it.</summary>
+    public Temperature? MaxTemperature { get; init; }
+
+    /// <summary>Maximum of the stirred layer itself, brought dry-adiabatically to the ground; the heating is then scaled
+    /// to reach it. Comes before <see cref="MaxTemperature"/>.</summary>
+    public Temperature? MixedTemperature { get; init; }
+
+    /// <summary>Cover of cloud that is not made by thermals, oktas; ignored where <see cref="CloudByHour"/> speaks.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 8.</exception>
+    public double CloudOktas
+    {
+        get;
+        init => field = Guard.Finite(value, 0, 8);
+    }
+
+    /// <summary>Cover by local time, in order; each holds until the next, the first also before it.</summary>
+    public ImmutableArray<CloudFrom> CloudByHour { get; init; } = [];
+
+    /// <summary>Prescribed surface fluxes; replace the energy balance.</summary>
+    public FluxSeries? Flux { get; init; }
+
+    /// <summary>Entrainment ratio A.</summary>
+    /// <remarks>0.2 is the usual value [Tennekes1973], [Stull1988].</remarks>
+    /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 1.</exception>
+    public double EntrainmentRatio
+    {
+        get;
+        init => field = Guard.Finite(value, 0, 1);
+    } = 0.2;
+
+    /// <summary>Divergence D, s⁻¹: the air sinks at D z. 10⁻⁵ in a strong anticyclone. Null when not known: 0 with
+    /// prescribed fluxes, else <see cref="UsualDivergencePerSecond"/>.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside −10⁻⁴ to 10⁻⁴.</exception>
+    public double? DivergencePerSecond
+    {
+        get;
+        init => field = value is { } known ? Guard.Finite(known, -1e-4, 1e-4) : null;
+    }
+
+    /// <summary>The gentle sinking of a day on which people fly, s⁻¹: 2 mm/s at 1000 m.</summary>
+    /// <remarks>Half of what published fair-weather cases over sea have (4.3·10⁻⁶, [Siebesma2003]); chosen once, with the
+    /// 44 published pairs of ascents in sight (docs/physics.md).</remarks>
+    public const double UsualDivergencePerSecond = 2e-6;
+
+    /// <summary>The divergence that is used.</summary>
+    internal double Divergence => DivergencePerSecond ?? (Flux is null ? UsualDivergencePerSecond : 0);
+
+    /// <summary>Warming of the whole column by advection, K/h.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside −5 to 5.</exception>
+    public double WarmingKelvinsPerHour
+    {
+        get;
+        init => field = Guard.Finite(value, -5, 5);
+    }
+
+    /// <summary>Moistening of the whole column by advection, g/kg per hour.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside −5 to 5.</exception>
+    public double MoisteningGkgPerHour
+    {
+        get;
+        init => field = Guard.Finite(value, -5, 5);
+    }
+
+    /// <summary>Members of the ensemble; 0 for none.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 10,000.</exception>
+    public int EnsembleSize
+    {
+        get;
+        init => field = (int)Guard.Finite(value, 0, 10_000);
+    } = 200;
+
+    /// <summary>Seed of the ensemble; the same seed gives the same figures.</summary>
+    public int Seed { get; init; } = 1;
+
+    /// <summary>Cover at a local time, oktas.</summary>
+    public double CloudAt(TimeOnly time)
+    {
+        if (CloudByHour.IsDefaultOrEmpty)
+            return CloudOktas;
+        var oktas = CloudByHour[0].Oktas;
+        foreach (var from in CloudByHour)
+        {
+            if (from.Time <= time)
+                oktas = from.Oktas;
+        }
+
+        return oktas;
+    }
+}
+
+/// <summary>Cloud cover from a local time on.</summary>
+/// <param name="Time">Local time.</param>
+/// <param name="Oktas">Cover in eighths.</param>
+public readonly record struct CloudFrom(TimeOnly Time, double Oktas)
+{
+    /// <summary>Cover in eighths, 0 to 8.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 8.</exception>
+    public double Oktas { get; } = Guard.Finite(Oktas, 0, 8);
+}

@@ -1,0 +1,83 @@
+using System.Collections.Immutable;
+using DayBrief.BoundaryLayer;
+using DayBrief.Units;
+
+namespace DayBrief.Days;
+
+/// <summary>The launch site that a day is computed for. Only position, elevation and time zone have no default.</summary>
+public sealed record Site
+{
+    /// <summary>Depth of usable thermals when the site sets none: 600 m (about 2,000 ft), from which a glider still
+    /// reaches the circuit. Common practice, no source.</summary>
+    public const double DefaultUsableDepthM = 600;
+
+    /// <summary>Climb worth stopping for when the site sets none: 0.5 m/s (1 kt). Common practice, no source.</summary>
+    public const double DefaultUsableClimbMs = 0.5;
+
+    /// <summary>Short name for programs.</summary>
+    public string Id { get; init; } = "site";
+
+    /// <summary>Name for people.</summary>
+    public string Name { get; init; } = "Site";
+
+    /// <summary>Where it is.</summary>
+    public required Position Position { get; init; }
+
+    /// <summary>Height of the ground above mean sea level.</summary>
+    public required Altitude Elevation { get; init; }
+
+    /// <summary>Its time zone.</summary>
+    public required TimeZoneInfo TimeZone { get; init; }
+
+    /// <summary>What mostly covers the ground around it.</summary>
+    public GroundCover GroundCover { get; init; } = GroundCover.Grass;
+
+    /// <summary>How wet that ground is today.</summary>
+    public GroundWetness GroundWetness { get; init; } = GroundWetness.Normal;
+
+    /// <summary>Runways; empty when the site states none.</summary>
+    public ImmutableArray<Runway> Runways { get; init; } = [];
+
+    /// <summary>Depth that thermals must reach to be usable here.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside 100 to 5000 m.</exception>
+    public Height UsableDepth
+    {
+        get;
+        init => field = Height.FromMetres(Guard.Finite(value.Metres, 100, 5000));
+    } = Height.FromMetres(DefaultUsableDepthM);
+
+    /// <summary>Climb that thermals must give to be usable here.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 5 m/s.</exception>
+    public Speed UsableClimb
+    {
+        get;
+        init => field = Speed.FromMetresPerSecond(Guard.Finite(value.MetresPerSecond, 0, 5));
+    } = Speed.FromMetresPerSecond(DefaultUsableClimbMs);
+
+    /// <summary>Units that people at the site read.</summary>
+    public SiteUnits Units { get; init; } = SiteUnits.FeetAndKnots;
+
+    /// <summary>The land around it in words, such as "plain, hills from 10 km south".</summary>
+    public string? Terrain { get; init; }
+}
+
+/// <summary>One direction of a runway.</summary>
+/// <param name="Designator">As painted, such as "08".</param>
+/// <param name="HeadingDegrees">True direction of take-off, 0 to 360°.</param>
+/// <param name="Surface">Such as "grass"; null when not known.</param>
+public sealed record Runway(string Designator, double HeadingDegrees, string? Surface = null)
+{
+    /// <summary>True direction of take-off, 0 to 360°.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 360°.</exception>
+    public double HeadingDegrees { get; init; } = Guard.Finite(HeadingDegrees, 0, 360);
+}
+
+/// <summary>Units for people; computations and programs use SI or the unit in the name.</summary>
+public enum SiteUnits
+{
+    /// <summary>Feet and knots.</summary>
+    FeetAndKnots,
+
+    /// <summary>Metres and metres per second.</summary>
+    Metric,
+}

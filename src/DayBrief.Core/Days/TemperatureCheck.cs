@@ -1,0 +1,40 @@
+using System.Globalization;
+using DayBrief.Units;
+
+namespace DayBrief.Days;
+
+/// <summary>The maximum temperature asked for against the one that sun and ground give.</summary>
+/// <param name="Asked">The temperature asked for: of the screen, or of the stirred layer.</param>
+/// <param name="EnergyBalance">What the energy balance (or the prescribed flux) reaches by itself; null without heating.</param>
+/// <param name="HeatFactor">What the heating was multiplied with.</param>
+/// <param name="Reached">The temperature that the scaled heating reaches.</param>
+public sealed record TemperatureCheck(Temperature Asked, Temperature? EnergyBalance, double HeatFactor, Temperature? Reached)
+{
+    private const double WorthSayingK = 2;
+
+    /// <summary>How far the temperature asked for lies above the energy balance's.</summary>
+    public TemperatureDifference? Disagreement => EnergyBalance is { } own ? Asked - own : null;
+
+    internal static TemperatureCheck? Of(DayFrame frame, DayTrack track, List<Caution> cautions)
+    {
+        var assumptions = frame.Assumptions;
+        if ((assumptions.MixedTemperature ?? assumptions.MaxTemperature) is not { } asked || frame.FirstStep >= frame.Times.Length)
+            return null;
+        var free = new DayRun(frame, DayMember.Central, DayRun.FineParts).With(1);
+        double Own(DayTrack course) => assumptions.MixedTemperature is null ? course.MaxScreenKelvins : course.MaxMixedKelvins;
+        Temperature? Known(double kelvins) => double.IsFinite(kelvins) ? Temperature.FromKelvins(kelvins) : null;
+        var check = new TemperatureCheck(asked, Known(Own(free)), track.HeatFactor, Known(Own(track)));
+        if (check.Disagreement is { } difference && Math.Abs(difference.Kelvins) >= WorthSayingK)
+            cautions.Add(new("temperature-disagreement", Words(check, difference.Kelvins, assumptions.Flux is not null)));
+        if (check.Reached is not { } reached)
+            cautions.Add(new("temperature-not-reached", Text($"The maximum asked for ({asked.Celsius:0.#} °C) cannot be reached: there is no heating.")));
+        else if (Math.Abs((asked - reached).Kelvins) > 0.2)
+            cautions.Add(new("temperature-not-reached", Text($"The maximum asked for ({asked.Celsius:0.#} °C) cannot be reached by heating this ascent from the ground; the nearest is {reached.Celsius:0.#} °C.")));
+        return check;
+    }
+
+    private static string Words(TemperatureCheck check, double kelvins, bool prescribed) => Text(
+        $"The maximum asked for ({check.Asked.Celsius:0.#} °C) is {Math.Abs(kelvins):0.#} K {(kelvins > 0 ? "above" : "below")} what {(prescribed ? "the given fluxes reach" : "sun and ground give")} ({check.EnergyBalance!.Value.Celsius:0.#} °C). The heating was multiplied by {check.HeatFactor:0.00} to reach it; check cloud, ground and the forecast.");
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

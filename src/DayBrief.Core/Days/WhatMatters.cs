@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using System.Globalization;
+
+namespace DayBrief.Days;
+
+/// <summary>How much one uncertain input moves the day.</summary>
+/// <param name="Input">Stable name for programs, such as "max-temperature".</param>
+/// <param name="Share">Share of the spread of the greatest depth that it explains, 0 to 1.</param>
+/// <param name="DepthM">Change of the greatest depth for the step that the words name, m.</param>
+/// <param name="Words">In words, in the units of the site.</param>
+public sealed record WhatMatters(string Input, double Share, double DepthM, string Words)
+{
+    /// <summary>The two inputs that explain most of the ensemble's spread in depth.</summary>
+    /// <remarks>Squared correlation of each input, drawn independently, with the greatest depth; the change is the
+    /// regression slope times the step.</remarks>
+    internal static ImmutableArray<WhatMatters> Of(Ensemble ensemble, DayFrame frame, double maxScreenC)
+    {
+        if (ensemble.Members.Length < 20)
+            return [];
+        var depth = ensemble.Headlines.Select(headline => double.IsNaN(headline.MaxDepthM) ? 0 : headline.MaxDepthM).ToArray();
+        return [.. Inputs(frame.Assumptions)
+            .Select(input => Weigh(input, [.. ensemble.Members.Select(input.Value)], depth, frame.Site, maxScreenC))
+            .OrderByDescending(input => input.Share)
+            .Take(2)
+            .Where(input => input.Share > 0.01)];
+    }
+
+    private static IEnumerable<Uncertain> Inputs(DayAssumptions assumptions)
+    {
+        if ((assumptions.MixedTemperature ?? assumptions.MaxTemperature) is not null)
+        {
+            yield return new("max-temperature", member => member.MaxTemperatureK, -1, "each degree below {0} °C");
+        }
+        else if (assumptions.Flux is null)
+        {
+            yield return new("cloud", member => member.CloudOktas, 1, "each okta more of cloud");
+            yield return new("ground-wetness", member => member.Moisture, 0.2, "ground one step wetter than assumed");
+        }
+
+        yield return new("dew-point", member => member.DewPointK, 1, "each degree more of dew point");
+        yield return new("air-aloft", member => member.AloftK, 1, "each degree that the air aloft is warmer than in the ascent");
+        yield return new("entrainment", member => Math.Log(member.EntrainmentFactor), 0.3, "a third more stirring at the top");
+        yield return new("subsidence", member => member.DivergencePerSecond, 4e-6, "air sinking 4 mm/s more at 1000 m");
+    }
+
+    private static WhatMatters Weigh(Uncertain input, double[] x, double[] depth, Site site, double maxScreenC)
+    {
+        var (meanX, meanY) = (x.Average(), depth.Average());
+        var (xx, xy, yy) = (0.0, 0.0, 0.0);
+        for (var i = 0; i < x.Length; i++)
+        {
+            xx += (x[i] - meanX) * (x[i] - meanX);
+            xy += (x[i] - meanX) * (depth[i] - meanY);
+            yy += (depth[i] - meanY) * (depth[i] - meanY);
+        }
+
+        var share = xx > 0 && yy > 0 ? xy * xy / (xx * yy) : 0;
+        var change = xx > 0 ? xy / xx * input.Step : 0;
+        var cause = string.Format(CultureInfo.InvariantCulture, input.Words, Math.Round(maxScreenC));
+        return new(input.Name, share, change, $"{cause} {(change < 0 ? "costs" : "gains")} about {Length(Math.Abs(change), site.Units)} of depth");
+    }
+
+    private static string Length(double metres, SiteUnits units) => units == SiteUnits.Metric
+        ? string.Create(CultureInfo.InvariantCulture, $"{Math.Round(metres / 10) * 10:0} m")
+        : string.Create(CultureInfo.InvariantCulture, $"{Math.Round(metres / 0.3048 / 50) * 50:#,0} ft");
+
+    private sealed record Uncertain(string Name, Func<DayMember, double> Value, double Step, string Words);
+}

@@ -1,0 +1,20 @@
+namespace DayBrief.Soundings.Formats.Csv;
+
+/// <summary>What a column holds.</summary>
+internal enum CsvQuantity
+{
+    Pressure,
+    Height,
+    HeightAboveGround,
+    Temperature,
+    DewPoint,
+    DewPointDepression,
+    RelativeHumidity,
+    SpecificHumidity,
+    MixingRatio,
+    WindDirection,
+    WindSpeed,
+    WindEastward,
+    WindNorthward,
+    Time,
+}

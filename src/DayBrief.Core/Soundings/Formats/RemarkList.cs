@@ -1,0 +1,30 @@
+using DayBrief.Units;
+
+namespace DayBrief.Soundings.Formats;
+
+/// <summary>Remarks while an ascent is read; of each kind the first few, then how many more there were.</summary>
+internal sealed class RemarkList
+{
+    private const int KeptOfEachKind = 6;
+
+    private readonly List<Remark> _kept = [];
+    private readonly OrderedDictionary<string, (Severity Severity, int Count)> _counts = [];
+
+    public void Add(Severity severity, string code, string message, double? levelHpa = null)
+    {
+        var count = _counts.TryGetValue(code, out var known) ? known.Count + 1 : 1;
+        _counts[code] = (severity, count);
+        if (count <= KeptOfEachKind)
+        {
+            _kept.Add(new(severity, code, message, levelHpa is { } hpa ? Pressure.FromHectopascals(hpa) : null));
+        }
+    }
+
+    public IEnumerable<Remark> All() =>
+    [
+        .. _kept,
+        .. from entry in _counts
+           where entry.Value.Count > KeptOfEachKind
+           select new Remark(entry.Value.Severity, entry.Key, $"… and {entry.Value.Count - KeptOfEachKind} more of the kind \"{entry.Key}\"."),
+    ];
+}

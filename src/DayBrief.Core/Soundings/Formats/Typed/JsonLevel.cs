@@ -1,0 +1,23 @@
+namespace DayBrief.Soundings.Formats.Typed;
+
+/// <summary>One entry of "levels".</summary>
+internal static class JsonLevel
+{
+    public static readonly string[] Names =
+    [
+        "pressureHpa", "heightM", "temperatureC", "dewPointC", "dewPointDepressionC",
+        "windDirectionDeg", "windSpeedKt", "windSpeedMs",
+    ];
+
+    public static TypedLevel Read(JsonFields level) => new()
+    {
+        PressureHpa = level.Number("pressureHpa"),
+        HeightM = level.Number("heightM"),
+        TemperatureC = level.Number("temperatureC"),
+        DewPointC = level.Number("dewPointC"),
+        DewPointDepressionC = level.Number("dewPointDepressionC"),
+        WindDirectionDeg = level.Number("windDirectionDeg"),
+        WindSpeedKt = level.Number("windSpeedKt"),
+        WindSpeedMs = level.Number("windSpeedMs"),
+    };
+}

@@ -1,0 +1,85 @@
+using System.Text.Json;
+
+namespace DayBrief.Soundings.Formats.Typed;
+
+/// <summary>Typed levels as JSON, and the "levels" of our own analyses.</summary>
+internal static class JsonSounding
+{
+    public const string FormatName = "JSON";
+
+    private static readonly JsonDocumentOptions Lenient = new()
+    {
+        CommentHandling = JsonCommentHandling.Skip,
+        AllowTrailingCommas = true,
+        MaxDepth = 16,
+    };
+
+    public static SoundingFormat Format { get; } = new(
+        new(FormatName, "RFC 8259; field names as in an analysis", "{\"levels\":[{\"pressureHpa\":1000, …"),
+        Recognises,
+        input => Read(input.Text!));
+
+    private static bool Recognises(SoundingInput input) =>
+        input.Text.AsSpan().TrimStart() is ['{', ..] or ['[', ..];
+
+    private static List<ReadAscent> Read(string text)
+    {
+        using var document = Parse(text);
+        return [.. JsonProfiles.Of(document.RootElement).Select(profile => Ascent(profile.Root, profile.Shared, profile.Path))];
+    }
+
+    private static ReadAscent Ascent(JsonElement root, JsonFields? shared, string path)
+    {
+        var typed = Typed(root, shared, path, out var ignored);
+        var ascent = TypedLevels.Read(typed, path);
+        ascent.Source = ascent.Source with { Format = FormatName };
+        if (ignored.Count > 0)
+        {
+            ascent.Warn("fields-ignored", $"Not used, because the name is not known here: {string.Join(", ", ignored)}.");
+        }
+
+        return ascent;
+    }
+
+    private static JsonDocument Parse(string text)
+    {
+        try
+        {
+            return JsonDocument.Parse(text, Lenient);
+        }
+        catch (JsonException error)
+        {
+            throw new Origin(Line: (int)(error.LineNumber ?? 0) + 1).Refuse(
+                "json-invalid", $"This is not valid JSON: {Reason(error.Message)}");
+        }
+    }
+
+    private static string Reason(string message) => message.Split(" LineNumber:", 2)[0];
+
+    private static TypedSounding Typed(JsonElement root, JsonFields? shared, string path, out List<string> ignored)
+    {
+        var fields = new JsonFields(root, path);
+        var entries = JsonProfiles.Levels(root, fields, path);
+        ignored = [.. entries.SelectMany(entry => entry.Unknown(JsonLevel.Names)).Distinct().Take(10)];
+        return new()
+        {
+            Name = Fact(facts => facts.Text("name")),
+            Station = Fact(facts => facts.Text("station")),
+            ValidAt = Fact(facts => facts.Time("validAt") ?? facts.Time("time")),
+            Latitude = Fact(facts => facts.Number("latitude")),
+            Longitude = Fact(facts => facts.Number("longitude")),
+            ElevationM = Fact(facts => facts.Number("elevationM")) ?? fields.Object("surface")?.Number("heightM"),
+            SurfacePressureHpa = Fact(facts => facts.Number("surfacePressureHpa") ?? facts.Number("qfeHpa")),
+            QnhHpa = Fact(facts => facts.Number("qnhHpa")),
+            Levels = [.. entries.Select(JsonLevel.Read)],
+        };
+
+        T? Fact<T>(Func<JsonFields, T?> of)
+        {
+            var source = fields.Object("source");
+            var own = source is null ? default : of(source);
+            own ??= root.ValueKind == JsonValueKind.Object ? of(fields) : default;
+            return own is null && shared is not null ? of(shared) : own;
+        }
+    }
+}

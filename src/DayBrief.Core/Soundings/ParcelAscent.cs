@@ -1,0 +1,98 @@
+using DayBrief.Thermodynamics;
+using DayBrief.Units;
+
+namespace DayBrief.Soundings;
+
+/// <summary>A surface parcel followed up the ascent: its buoyancy on a fine grid in ln p.</summary>
+internal sealed class ParcelAscent
+{
+    private readonly double _step;
+    private readonly double[] _excessKelvins;
+    private readonly int _condensation;
+
+    private ParcelAscent(double step, double[] excessKelvins, int condensation)
+    {
+        _step = step;
+        _excessKelvins = excessKelvins;
+        _condensation = condensation;
+    }
+
+    /// <summary>The stretch at or above the LCL in which the parcel is warmer and gains most; null if there is none.</summary>
+    public (int From, int To)? MainFloatingLayer
+    {
+        get
+        {
+            (int From, int To)? best = null;
+            for (var i = _condensation; i < _excessKelvins.Length; i++)
+            {
+                var from = i;
+                while (i < _excessKelvins.Length && _excessKelvins[i] > 0)
+                    i++;
+                if (i > from && (best is null || Work(from, i - 1) > Work(best.Value.From, best.Value.To)))
+                    best = (from, i - 1);
+            }
+
+            return best;
+        }
+    }
+
+    /// <summary>Index of the highest point at which the parcel is warmer.</summary>
+    public int NeutralIndex => Math.Max(0, Array.FindLastIndex(_excessKelvins, excess => excess > 0));
+
+    public static ParcelAscent Of(Profile profile, Temperature temperature, Temperature dewPoint, double step)
+    {
+        var surfaceHpa = profile.SurfacePressure.Hectopascals;
+        var w = Humidity.MixingRatioKgKg(dewPoint.Celsius, surfaceHpa);
+        var (lclHpa, lclKelvins) = LiftedCondensation.Solve(surfaceHpa, temperature.Kelvins, dewPoint.Celsius);
+        var count = (int)(Math.Log(surfaceHpa / profile.TopPressure.Hectopascals) / step) + 1;
+        var excess = new double[count];
+        var (condensation, moistHpa, moistKelvins) = (count, lclHpa, lclKelvins);
+        for (var i = 0; i < count; i++)
+        {
+            var hpa = surfaceHpa * Math.Exp(-i * step);
+            double parcel;
+            if (hpa > lclHpa)
+            {
+                parcel = Humidity.VirtualKelvins(DryAdiabat.MovedKelvins(temperature.Kelvins, surfaceHpa, hpa), w);
+            }
+            else
+            {
+                condensation = Math.Min(condensation, i);
+                moistKelvins = MoistAdiabat.MovedKelvins(moistKelvins, moistHpa, hpa);
+                moistHpa = hpa;
+                parcel = Humidity.VirtualKelvins(
+                    moistKelvins, Humidity.MixingRatioKgKg(moistKelvins - Temperature.ZeroCelsius, hpa));
+            }
+
+            excess[i] = parcel - Environment(profile, hpa);
+        }
+
+        return new(step, excess, condensation);
+    }
+
+    /// <summary>R_d ∫ excess d ln p between two grid points, J kg⁻¹, trapezoids.</summary>
+    public double Work(int from, int to)
+    {
+        var sum = 0.0;
+        for (var i = from; i < to; i++)
+            sum += (_excessKelvins[i] + _excessKelvins[i + 1]) / 2 * _step;
+        return Air.GasConstant * sum;
+    }
+
+    /// <summary>The negative part of <see cref="Work"/>, J kg⁻¹.</summary>
+    public double NegativeWork(int from, int to)
+    {
+        var sum = 0.0;
+        for (var i = from; i < to; i++)
+            sum += Math.Min(0, (_excessKelvins[i] + _excessKelvins[i + 1]) / 2) * _step;
+        return Air.GasConstant * sum;
+    }
+
+    private static double Environment(Profile profile, double hpa)
+    {
+        var kelvins = profile.KelvinsAt(hpa);
+        return profile.MoistHpa.Length > 1 && hpa >= profile.MoistHpa[^1]
+            ? Humidity.VirtualKelvins(kelvins, Humidity.MixingRatioKgKg(profile.DewPointCelsiusAt(hpa), hpa))
+            : kelvins;
+    }
+}

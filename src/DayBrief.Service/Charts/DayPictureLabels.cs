@@ -1,0 +1,99 @@
+namespace DayBrief.Service.Charts;
+
+/// <summary>The names of what the picture of the day shows, beside what they name.</summary>
+internal static class DayPictureLabels
+{
+    private const string Range = "8 chances in 10: within the dots";
+
+    private static readonly double[] Asides = [0, -14, 14, -30, 30];
+
+    public static void Draw(DayPicturePlot plot)
+    {
+        if (!plot.Input.Moments.Any(m => m.UsableTopM is not null))
+        {
+            var style = new TextStyle(15) { Bold = true, Anchor = Anchor.Middle, Halo = true };
+            var (middle, low) = ((plot.Frame.Left + plot.Frame.Right) / 2, plot.Frame.Bottom);
+            plot.Labels.Place("no usable thermals", style, new(middle, low - 30), new(middle, low - 60), new(middle, low - 90));
+        }
+
+        NameTop(plot);
+        NameCloud(plot);
+        NameGaps(plot);
+    }
+
+    /// <summary>In the free room under the curve where there is some, led to its highest point.</summary>
+    private static void NameTop(DayPicturePlot plot)
+    {
+        if (plot.Input.Moments.Where(m => m.UsableTopM is not null).MaxBy(m => m.UsableTopM) is not { } best)
+            return;
+        var at = plot.At(best.Time, best.UsableTopM!.Value);
+        plot.Drawing.Circle(at.X, at.Y, 2.6, fill: Ink.Black);
+        var name = $"usable top {plot.Input.Unit.Text(best.UsableTopM!.Value)}";
+        var style = new TextStyle(12) { Bold = true, Halo = true, Anchor = Anchor.Middle };
+        foreach (var spot in
+            from down in Enumerable.Range(0, 60).Select(i => i < 45 ? 18 + (4 * i) : -8 - (4 * (i - 45)))
+            from aside in Asides
+            select new Point(at.X + aside, at.Y + down))
+        {
+            if (!plot.Labels.Place(name, style, spot))
+                continue;
+            if (spot.Y - at.Y > 26)
+                plot.Drawing.Line(at.X, at.Y + 4, at.X, spot.Y - 11, Stroke.Fine);
+            NameRange(plot, best, spot);
+            return;
+        }
+    }
+
+    private static void NameRange(DayPicturePlot plot, DayMoment best, Point name)
+    {
+        if (best is not { P10M: not null, P90M: not null })
+            return;
+        var spots =
+            from down in Enumerable.Range(0, 12)
+            from aside in Asides
+            select new Point(name.X + aside, name.Y + 13 + (4 * down));
+        plot.Labels.Place(Range, new TextStyle(11) { Ink = Ink.Accent, Halo = true, Anchor = Anchor.Middle }, [.. spots]);
+    }
+
+    private static void NameCloud(DayPicturePlot plot)
+    {
+        var cloudy = plot.Input.Moments.Where(m => m.CloudBaseM is not null).ToArray();
+        if (cloudy.Length == 0)
+            return;
+        var thick = cloudy.MaxBy(m => (m.CloudTopM ?? m.CloudBaseM) - m.CloudBaseM)!;
+        var (low, high) = (plot.Y(thick.CloudBaseM!.Value), plot.Y(Math.Min(plot.TopM, thick.CloudTopM ?? thick.CloudBaseM.Value)));
+        var bases = cloudy.Select(m => m.CloudBaseM!.Value).ToArray();
+        var unit = plot.Input.Unit;
+        var range = unit.Figure(bases.Min()) == unit.Figure(bases.Max())
+            ? unit.Text(bases.Max())
+            : $"{unit.Figure(bases.Min())}–{unit.Text(bases.Max())}";
+        var style = new TextStyle(11) { Halo = true, Anchor = Anchor.Middle };
+        var x = plot.X(thick.Time);
+        foreach (var text in new[] { $"cloud, base {range}", "cloud" })
+        {
+            var half = (Typeface.WidthOf(text, style.Size) / 2) + 2;
+            var within = Math.Clamp(x, plot.Frame.Left + half, plot.Frame.Right - half);
+            if (plot.Labels.Place(text, style, new(within, ((low + high) / 2) + 4), new(within, high - 6), new(within, high - 16), new(within, high + 11)))
+                return;
+        }
+    }
+
+    /// <summary>A gap of an hour or more between two usable spells is said.</summary>
+    private static void NameGaps(DayPicturePlot plot)
+    {
+        var spells = plot.Stretches(m => m.UsableTopM is not null).ToArray();
+        for (var i = 0; i + 1 < spells.Length; i++)
+        {
+            var (end, start) = (plot.X(spells[i][^1].Time), plot.X(spells[i + 1][0].Time));
+            if (spells[i + 1][0].Time - spells[i][^1].Time < TimeSpan.FromHours(1))
+                continue;
+            var style = new TextStyle(11) { Anchor = Anchor.Middle, Halo = true };
+            var middle = (end + start) / 2;
+            if (plot.Labels.IsFree(new(middle, plot.Frame.Bottom - 22), "no usable", style))
+            {
+                plot.Labels.Write(new(middle, plot.Frame.Bottom - 22), "no usable", style);
+                plot.Labels.Write(new(middle, plot.Frame.Bottom - 9), "thermals", style);
+            }
+        }
+    }
+}

@@ -1,0 +1,62 @@
+using System.CommandLine;
+using System.Text.Json;
+using DayBrief.Service.Features.Soundings;
+using DayBrief.Service.Infrastructure;
+using DayBrief.Soundings;
+using DayBrief.Units;
+
+namespace DayBrief.Service.Commands;
+
+/// <summary>Reads soundings and prints one analysis a line.</summary>
+internal static class AnalyseCommand
+{
+    private static readonly Argument<string[]> Paths = new("PATH")
+    {
+        Description = "Files, folders (all files in them) or - for standard input.",
+        Arity = ArgumentArity.OneOrMore,
+    };
+
+    private static readonly Option<double[]> SurfaceTemperature = new("--surface-temperature")
+    {
+        Description = "Surface temperature in °C whose dry top is wanted; may be repeated.",
+        HelpName = "C",
+        AllowMultipleArgumentsPerToken = false,
+    };
+
+    private static readonly Option<double?> Elevation = new("--elevation")
+    {
+        Description = "Height of the ascent's surface above mean sea level, in metres.",
+        HelpName = "M",
+    };
+
+    public static Command Create()
+    {
+        CommandNumber.InRange(SurfaceTemperature, -90, 70);
+        CommandNumber.InRange(Elevation, -500, 6000);
+        var command = new Command("analyse", "Read soundings of any supported format; print one analysis a line (NDJSON).")
+        {
+            Paths, SurfaceTemperature, Elevation,
+        };
+        command.SetAction((parsed, stopping) => RunAsync(parsed, stopping));
+        return command;
+    }
+
+    private static async Task<int> RunAsync(ParseResult parsed, CancellationToken stopping)
+    {
+        var options = new AnalysisOptions(
+            [.. (parsed.GetValue(SurfaceTemperature) ?? []).Select(Temperature.FromCelsius)],
+            parsed.GetValue(Elevation) is { } metres ? Altitude.FromMetres(metres) : null);
+        var exit = 0;
+        foreach (var input in parsed.GetRequiredValue(Paths).SelectMany(CommandInput.Expand))
+        {
+            exit = Math.Max(exit, await CommandInput.RefusableAsync(parsed, input, async () =>
+            {
+                var sounding = SoundingReader.Read(await CommandInput.ReadAsync(input, stopping), CommandInput.NameOf(input));
+                var line = JsonSerializer.Serialize(AnalysisJson.Of(options.Analyse(sounding)), Json.Line);
+                await parsed.InvocationConfiguration.Output.WriteLineAsync(line.AsMemory(), stopping);
+            }));
+        }
+
+        return exit;
+    }
+}

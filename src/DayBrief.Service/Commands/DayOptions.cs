@@ -1,0 +1,87 @@
+using System.CommandLine;
+using System.Globalization;
+using DayBrief.Days;
+using DayBrief.Service.Features.Briefs;
+using DayBrief.Service.Features.Sites;
+using DayBrief.Service.Infrastructure;
+using DayBrief.Soundings;
+
+namespace DayBrief.Service.Commands;
+
+/// <summary>What the verbs that compute a day take besides the sounding.</summary>
+internal sealed class DayOptions
+{
+    private readonly Argument<string> _path = new("PATH") { Description = "The sounding, or - for standard input." };
+    private readonly Option<string> _site = new("--site") { Description = "The site, a JSON file; position, elevation and time zone are required.", HelpName = "SITE.json", Required = true };
+    private readonly Option<string> _date = new("--date") { Description = "The local date.", HelpName = "YYYY-MM-DD", Required = true };
+    private readonly Option<double?> _max = new("--max-temperature") { Description = "Highest screen temperature expected, °C.", HelpName = "C" };
+    private readonly Option<double?> _mixed = new("--mixed-temperature") { Description = "Temperature that the mixed layer reaches, brought dry-adiabatically to the surface, °C.", HelpName = "C" };
+    private readonly Option<double?> _cloud = new("--cloud") { Description = "Cloud that is there without thermals, oktas.", HelpName = "OKTAS" };
+    private readonly Option<string?> _flux = new("--flux") { Description = "Surface fluxes that replace the energy balance: time,sensible_w_m2,latent_w_m2.", HelpName = "FLUX.csv" };
+    private readonly Option<double?> _entrainment = new("--entrainment") { Description = "Entrainment ratio, 0 to 1 (default 0.2).", HelpName = "A" };
+    private readonly Option<int?> _ensemble = new("--ensemble") { Description = "Members of the ensemble, 0 for none (default 200).", HelpName = "N" };
+    private readonly Option<int?> _seed = new("--seed") { Description = "Seed of the ensemble (default 1).", HelpName = "S" };
+
+    public DayOptions()
+    {
+        CommandNumber.InRange(_max, -40, 60);
+        CommandNumber.InRange(_mixed, -40, 60);
+        CommandNumber.InRange(_cloud, 0, 8);
+        CommandNumber.InRange(_entrainment, 0, 1);
+        _max.Validators.Add(result =>
+        {
+            if (result.GetResult(_mixed) is { Implicit: false })
+                result.AddError("Give --max-temperature or --mixed-temperature, not both.");
+        });
+        _date.Validators.Add(result =>
+        {
+            if (!TryDate(result.GetValueOrDefault<string>(), out _))
+                result.AddError("--date must be a date such as 2026-05-21.");
+        });
+    }
+
+    public void AddTo(Command command)
+    {
+        command.Add(_path);
+        foreach (var option in new Option[] { _site, _date, _max, _mixed, _cloud, _flux, _entrainment, _ensemble, _seed })
+            command.Add(option);
+    }
+
+    public string Path(ParseResult parsed) => parsed.GetRequiredValue(_path);
+
+    public Site Site(ParseResult parsed)
+    {
+        var path = parsed.GetRequiredValue(_site);
+        return File.Exists(path)
+            ? SiteJson.Parse(File.ReadAllText(path)).ToSite()
+            : throw InvalidInputException.Field("--site", $"There is no file {path}.");
+    }
+
+    public DateOnly Date(ParseResult parsed) => TryDate(parsed.GetRequiredValue(_date), out var date) ? date : default;
+
+    public AssumptionsJson Assumed(ParseResult parsed) => new()
+    {
+        MaxTemperatureC = parsed.GetValue(_max),
+        MixedTemperatureC = parsed.GetValue(_mixed),
+        CloudOktas = parsed.GetValue(_cloud),
+        Entrainment = parsed.GetValue(_entrainment),
+        Ensemble = parsed.GetValue(_ensemble),
+        Seed = parsed.GetValue(_seed),
+    };
+
+    /// <summary>The assumptions with prescribed fluxes, if any.</summary>
+    public DayAssumptions Assumptions(ParseResult parsed, Site site) =>
+        Assumed(parsed).ToAssumptions() with
+        {
+            Flux = parsed.GetValue(_flux) is { } flux ? FluxFile.Read(flux, site.TimeZone) : null,
+        };
+
+    public async Task<Sounding> SoundingAsync(ParseResult parsed, CancellationToken stopping)
+    {
+        var path = Path(parsed);
+        return SoundingReader.Read(await CommandInput.ReadAsync(path, stopping), CommandInput.NameOf(path));
+    }
+
+    private static bool TryDate(string? text, out DateOnly date) =>
+        DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out date);
+}

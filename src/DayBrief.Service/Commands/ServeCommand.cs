@@ -1,0 +1,30 @@
+using System.CommandLine;
+
+namespace DayBrief.Service.Commands;
+
+/// <summary>Runs the web service.</summary>
+internal static class ServeCommand
+{
+    private static readonly Argument<string[]> HostSettings = new("SETTING")
+    {
+        Description = "Settings of the host, such as --urls=http://localhost:8080.",
+        Arity = ArgumentArity.ZeroOrMore,
+    };
+
+    public static Command Create()
+    {
+        var command = new Command("serve", "Run the web service (the default). The environment sets ASPNETCORE_URLS and DAYBRIEF_DATA.")
+        {
+            HostSettings,
+        };
+        command.TreatUnmatchedTokensAsErrors = false;
+        command.SetAction((parsed, _) => RunAsync([.. parsed.GetValue(HostSettings) ?? [], .. parsed.UnmatchedTokens]));
+        return command;
+    }
+
+    public static async Task<int> RunAsync(string[] settings)
+    {
+        await WebService.Create(settings).RunAsync();
+        return 0;
+    }
+}

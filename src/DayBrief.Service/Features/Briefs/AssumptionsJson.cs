@@ -1,0 +1,49 @@
+using DayBrief.Days;
+using DayBrief.Service.Infrastructure;
+using DayBrief.Units;
+
+namespace DayBrief.Service.Features.Briefs;
+
+/// <summary>What the instructor assumes of the day, as the outside contract names it. Null is not known.</summary>
+public sealed record AssumptionsJson
+{
+    /// <summary>Highest screen temperature expected, °C.</summary>
+    public double? MaxTemperatureC { get; init; }
+
+    /// <summary>Temperature that the mixed layer itself reaches, brought to the surface, °C (research cases).</summary>
+    public double? MixedTemperatureC { get; init; }
+
+    /// <summary>Cloud that is there without convection, oktas.</summary>
+    public double? CloudOktas { get; init; }
+
+    /// <summary>Entrainment ratio at the layer's top.</summary>
+    public double? Entrainment { get; init; }
+
+    /// <summary>Members of the ensemble.</summary>
+    public int? Ensemble { get; init; }
+
+    /// <summary>Seed of the ensemble.</summary>
+    public int? Seed { get; init; }
+
+    /// <exception cref="InvalidInputException">A value is out of range; all are named.</exception>
+    internal DayAssumptions ToAssumptions()
+    {
+        var errors = new FieldErrors("assumptions");
+        var max = errors.Optional("maxTemperatureC", MaxTemperatureC, -40, 60);
+        var mixed = errors.Optional("mixedTemperatureC", MixedTemperatureC, -40, 60);
+        var defaults = new DayAssumptions();
+        var cloud = errors.Number("cloudOktas", CloudOktas ?? 0, 0, 8);
+        var entrainment = errors.Number("entrainment", Entrainment ?? defaults.EntrainmentRatio, 0, 1);
+        var ensemble = errors.Number("ensemble", Ensemble ?? defaults.EnsembleSize, 0, 10_000);
+        errors.ThrowIfAny();
+        return new()
+        {
+            MaxTemperature = max is { } screen ? Temperature.FromCelsius(screen) : null,
+            MixedTemperature = mixed is { } layer ? Temperature.FromCelsius(layer) : null,
+            CloudOktas = cloud,
+            EntrainmentRatio = entrainment,
+            EnsembleSize = (int)ensemble,
+            Seed = Seed ?? defaults.Seed,
+        };
+    }
+}

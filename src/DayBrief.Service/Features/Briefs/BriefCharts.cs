@@ -1,0 +1,76 @@
+using DayBrief.Days;
+using DayBrief.Service.Charts;
+using DayBrief.Units;
+
+namespace DayBrief.Service.Features.Briefs;
+
+/// <summary>The brief's pictures, drawn from its figures for a phone's width or the sheet's.</summary>
+internal static class BriefCharts
+{
+    public static Drawing Day(Brief brief, Reader reader, double width = 360, double height = 250)
+    {
+        var day = brief.Day;
+        var band = day.UsableTopBand;
+        return DayPicture.Draw(new()
+        {
+            Moments =
+            [
+                .. day.Steps.Select((step, i) => new DayMoment(
+                    TimeOf(step.Time),
+                    step.UsableTopAglM,
+                    i < band.Length && band[i].P90 > 0 ? band[i].P10 : null,
+                    i < band.Length && band[i].P90 > 0 ? band[i].P90 : null,
+                    step.CloudBaseAglM,
+                    step.CloudTopAglM)),
+            ],
+            Sunrise = day.Sun.Sunrise is { } rise ? TimeOf(rise) : null,
+            Sunset = day.Sun.Sunset is { } set ? TimeOf(set) : null,
+            FreezingLevelM = brief.FreezingLevel?.Metres,
+            KeyTimes = [.. KeyTimesOf(day.Times)],
+            Unit = UnitOf(reader),
+            Width = width,
+            Height = height,
+        });
+    }
+
+    public static Drawing Ascent(Brief brief, Reader reader, double width = 360) => Tephigram.Draw(new()
+    {
+        Analysis = brief.Ascent,
+        Stages = [.. Stages(brief, reader)],
+        DayTop = brief.Day.MaxDepth,
+        Unit = UnitOf(reader),
+        SouthernHemisphere = brief.Site.Position.LatitudeDegrees < 0,
+        Width = width,
+    });
+
+    private static HeightUnit UnitOf(Reader reader) => reader.IsMetric ? HeightUnit.Metres : HeightUnit.Feet;
+
+    private static TimeOnly TimeOf(DateTimeOffset local) => TimeOnly.FromTimeSpan(local.TimeOfDay);
+
+    private static IEnumerable<KeyTime> KeyTimesOf(KeyTimes times)
+    {
+        if (times.TriggerTime is { } trigger)
+            yield return new(TimeOf(trigger), "trigger");
+        if (times.FirstUsable is { } first && first != times.TriggerTime)
+            yield return new(TimeOf(first), "first");
+        if (times.Last is { } last)
+            yield return new(TimeOf(last), "last");
+    }
+
+    /// <summary>The stirred layer's temperature at the ground, at the trigger, at 13 h local time and at its highest.</summary>
+    private static IEnumerable<HeatingStage> Stages(Brief brief, Reader reader)
+    {
+        var warm = brief.Day.Steps.Where(step => step.MixedLayerThetaK is not null).ToArray();
+        if (warm.Length == 0)
+            yield break;
+        var hottest = warm.MaxBy(step => step.MixedLayerThetaK)!;
+        var trigger = warm.FirstOrDefault(step => step.Time >= brief.Day.Times.TriggerTime);
+        var chosen = new[] { trigger, warm.FirstOrDefault(step => step.Time.Hour == 13), hottest }
+            .OfType<DayStep>().Where(step => step.Time <= hottest.Time).DistinctBy(step => step.Time).OrderBy(step => step.Time);
+        foreach (var step in chosen)
+            yield return new(AtGround(brief, step.MixedLayerThetaK!.Value), reader.Time(step.Time));
+    }
+
+    private static Temperature AtGround(Brief brief, double thetaKelvins) => Thermodynamics.DryAdiabat.Moved(
+        Temperature.FromKelvins(thetaKelvins), Pressure.FromHectopascals(1000), brief.Ascent.Profile.SurfacePressure);
+}

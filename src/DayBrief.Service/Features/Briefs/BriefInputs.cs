@@ -1,0 +1,32 @@
+using DayBrief.Service.Features.Sites;
+
+namespace DayBrief.Service.Features.Briefs;
+
+/// <summary>All that a brief is made of. The same inputs make the same brief, so these are what is kept.</summary>
+public sealed record BriefInputs
+{
+    public required string SoundingId { get; init; }
+
+    public required SiteJson Site { get; init; }
+
+    public required DateOnly Date { get; init; }
+
+    public string? PreparedBy { get; init; }
+
+    public required DateTimeOffset PreparedAt { get; init; }
+
+    /// <summary>Where the balloon went up, for ascents that do not say so themselves.</summary>
+    public double? AscentLatitude { get; init; }
+
+    public double? AscentLongitude { get; init; }
+
+    public double? AscentElevationM { get; init; }
+
+    public AssumptionsJson Assumptions { get; init; } = new();
+
+    /// <summary>What the instructor adds for the course.</summary>
+    public string? InstructorNote { get; init; }
+
+    /// <summary>Invented for demonstration; every form of the brief says so.</summary>
+    public bool Demonstration { get; init; }
+}

@@ -1,0 +1,87 @@
+using DayBrief.Days;
+using DayBrief.Service.Features.Sites;
+using DayBrief.Service.Features.Soundings;
+using DayBrief.Service.Infrastructure;
+
+namespace DayBrief.Service.Features.Briefs;
+
+/// <summary>The whole brief for programs.</summary>
+internal sealed record BriefJson
+{
+    public string? Id { get; init; }
+
+    public required SiteJson Site { get; init; }
+
+    public required DateOnly Date { get; init; }
+
+    public required string? PreparedBy { get; init; }
+
+    public required DateTimeOffset PreparedAt { get; init; }
+
+    public required bool Demonstration { get; init; }
+
+    public required string Sentence { get; init; }
+
+    public required AscentJson Ascent { get; init; }
+
+    public required DayJson Day { get; init; }
+
+    public required double? ConvectiveTemperatureC { get; init; }
+
+    public required double? FreezingLevelAglM { get; init; }
+
+    public required double? DensityAltitudeM { get; init; }
+
+    public required IReadOnlyList<WindJson> Winds { get; init; }
+
+    public required IReadOnlyList<HazardJson> Cautions { get; init; }
+
+    public required IReadOnlyList<string> NotKnown { get; init; }
+
+    public required string Advice { get; init; }
+
+    public required AnalysisJson Analysis { get; init; }
+
+    public static BriefJson Of(MadeBrief made)
+    {
+        var (brief, reader) = (made.Brief, Reader.Of(made.Brief.Site));
+        return new()
+        {
+            Id = made.Id,
+            Site = SiteJson.Of(brief.Site),
+            Date = brief.Date,
+            PreparedBy = brief.PreparedBy,
+            PreparedAt = brief.PreparedAt,
+            Demonstration = made.Inputs.Demonstration,
+            Sentence = DaySentence.Of(brief, reader),
+            Ascent = AscentJson.Of(made),
+            Day = DayJson.Of(brief.Day),
+            ConvectiveTemperatureC = Json.Rounded(brief.Ascent.ConvectiveCondensation?.ConvectiveTemperature.Celsius, 2),
+            FreezingLevelAglM = Json.Rounded(brief.FreezingLevel?.Metres, 0),
+            DensityAltitudeM = Json.Rounded(brief.DensityAltitude?.Metres, 0),
+            Winds = [.. WindTable.Rows(brief, reader).Select(WindJson.Of)],
+            Cautions = [.. Hazards.Of(brief).Select(hazard => new HazardJson(Choice.NameOf(hazard.Kind), HazardText.Of(hazard, reader), hazard.From))],
+            NotKnown = [.. Unknowns.Of(made)],
+            Advice = Briefs.Advice.Standing,
+            Analysis = AnalysisJson.Of(brief.Ascent),
+        };
+    }
+}
+
+internal sealed record AscentJson(string SoundingId, string? Station, DateTimeOffset? ValidAt, double? AgeHours, double? DistanceKm)
+{
+    public static AscentJson Of(MadeBrief made) => new(
+        made.Inputs.SoundingId,
+        made.Brief.Ascent.Sounding.Source.Station,
+        made.Brief.AscentValidAt,
+        Json.Rounded(made.Brief.AscentAgeAt(made.Brief.PreparedAt)?.TotalHours, 1),
+        Json.Rounded(made.Brief.AscentDistanceKm, 0));
+}
+
+internal sealed record WindJson(double? HeightAglM, double? DirectionDeg, double? SpeedKt)
+{
+    public static WindJson Of(WindRow row) => new(
+        Json.Rounded(row.Height.Metres, 0), Json.Rounded(row.Wind?.FromDegrees, 0), Json.Rounded(row.Wind?.Speed.Knots, 1));
+}
+
+internal sealed record HazardJson(string Code, string Text, DateTimeOffset? From);

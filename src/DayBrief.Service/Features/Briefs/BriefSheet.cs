@@ -1,0 +1,51 @@
+using DayBrief.Service.Charts;
+
+namespace DayBrief.Service.Features.Briefs;
+
+/// <summary>One upright A4 page for the board at the launch point: what counts legible from a metre, nothing cut off.</summary>
+/// <remarks>Blocks are set from the top down and from the bottom up; the picture takes what is left between them.</remarks>
+internal static class BriefSheet
+{
+    public static Drawing Draw(MadeBrief made, Reader reader, string? address, DateTimeOffset now)
+    {
+        var brief = made.Brief;
+        var sentence = DaySentence.Of(brief, reader);
+        var sheet = new SheetSurface($"{brief.Site.Name}, {Reader.Date(brief.Date)}", $"{sentence} {Advice.Standing}");
+        SheetHead.Draw(sheet, made, reader, now);
+        foreach (var banner in BriefBanners.Of(made, now, reader))
+            sheet.Banner(banner.Text);
+        sheet.Paragraph(sentence, SentenceSize(sentence), bold: true, lead: 1.12);
+        Figures(sheet, HeadFigures.Of(brief, reader));
+        var foot = SheetFoot.Draw(sheet, address);
+        var lower = foot - SheetLower.HeightOf(made, reader);
+        var picture = Math.Clamp(lower - sheet.Y - 8, 110, 270);
+        sheet.Drawing.Place(BriefCharts.Day(brief, reader, SheetSurface.Inner, picture), SheetSurface.Left, sheet.Y);
+        SheetLower.Draw(sheet, made, reader, Math.Max(lower, sheet.Y + picture + 6));
+        return sheet.Drawing;
+    }
+
+    /// <summary>28 pt and more, unless the sentence would then take more than three lines.</summary>
+    private static double SentenceSize(string sentence) =>
+        new[] { 30.0, 28, 25 }.FirstOrDefault(size => Typeface.Wrap(sentence, SheetSurface.Inner, size, bold: true).Count <= 3, 22);
+
+    private static void Figures(SheetSurface sheet, IReadOnlyList<HeadFigure> figures)
+    {
+        var width = SheetSurface.Inner / figures.Count;
+        var top = sheet.Y + 16;
+        for (var i = 0; i < figures.Count; i++)
+        {
+            var x = SheetSurface.Left + (i * width);
+            sheet.Drawing.Line(x, top, x + width - 10, top, new Stroke(Ink.Black, 1));
+            sheet.Drawing.Text(x, top + 14, figures[i].Name, new TextStyle(11) { Ink = Ink.Grey });
+            sheet.Drawing.Text(x, top + 43, figures[i].Value, new TextStyle(Fit(figures[i].Value, width - 12, 31)) { Bold = true });
+            var lines = Typeface.Wrap(figures[i].Detail, width - 10, 9.5);
+            for (var line = 0; line < lines.Count; line++)
+                sheet.Drawing.Text(x, top + 57 + (line * 11), lines[line], new TextStyle(9.5) { Ink = Ink.Grey });
+        }
+
+        sheet.Y = top + 60 + (11 * figures.Max(figure => Typeface.Wrap(figure.Detail, width - 10, 9.5).Count));
+    }
+
+    private static double Fit(string text, double width, double size) =>
+        Math.Min(size, size * width / Typeface.WidthOf(text, size, bold: true));
+}

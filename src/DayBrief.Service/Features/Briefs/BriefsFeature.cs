@@ -1,0 +1,26 @@
+using DayBrief.Service.Features.Sites;
+
+namespace DayBrief.Service.Features.Briefs;
+
+/// <summary>Briefs: made from an ascent, shown on a phone, printed on a sheet, read by programs.</summary>
+internal static class BriefsFeature
+{
+    public static void AddBriefs(this IServiceCollection services)
+    {
+        services.AddSingleton<SiteStore>();
+        services.AddSingleton<BriefStore>();
+        services.AddSingleton<BriefDesk>();
+        services.AddSingleton<DemonstrationDays>();
+    }
+
+    public static void MapBriefs(this WebApplication app, RouteGroupBuilder api)
+    {
+        var briefs = api.MapGroup("").WithTags("Briefs");
+        CreateBrief.Map(briefs);
+        ShowBrief.MapApi(briefs);
+        ShowBrief.MapPages(app);
+        PrintBrief.Map(app);
+        PrintTechnique.Map(app);
+        SubmitBriefForm.Map(app);
+    }
+}

@@ -1,0 +1,63 @@
+using System.Text.Json;
+using DayBrief.Service.Features.Sites;
+using DayBrief.Service.Features.Soundings;
+using DayBrief.Service.Infrastructure;
+using Microsoft.AspNetCore.Http.HttpResults;
+
+namespace DayBrief.Service.Features.Briefs;
+
+/// <summary>Makes a brief from a kept ascent, a site, a date and assumptions.</summary>
+internal static class CreateBrief
+{
+    /// <param name="SoundingId">Id of a kept ascent.</param>
+    /// <param name="Site">A site as in SITE.json, or the id of a known site.</param>
+    /// <param name="Date">The local date, YYYY-MM-DD.</param>
+    /// <param name="PreparedBy">Who prepares it.</param>
+    /// <param name="Assumptions">What is assumed of the day.</param>
+    public sealed record Request(
+        string? SoundingId, JsonElement? Site, DateOnly? Date, string? PreparedBy, AssumptionsJson? Assumptions)
+    {
+        public double? AscentLatitude { get; init; }
+
+        public double? AscentLongitude { get; init; }
+
+        public double? AscentElevationM { get; init; }
+    }
+
+    public sealed record Response(string Id, BriefJson Brief);
+
+    internal static void Map(RouteGroupBuilder api) =>
+        api.MapPost("/briefs", Handle).WithName(nameof(CreateBrief)).WithSummary("Make a brief from a kept ascent, a site, a date and assumptions.");
+
+    private static Created<Response> Handle(
+        Request request, SoundingStore soundings, SiteStore sites, BriefDesk desk)
+    {
+        var errors = new FieldErrors();
+        if (request.SoundingId is null || soundings.Find(request.SoundingId) is null)
+            errors.Add("soundingId", $"No sounding is kept under \"{request.SoundingId}\"; send one to /api/v1/soundings first.");
+        if (request.Date is null)
+            errors.Add("date", "date is required, as YYYY-MM-DD.");
+        errors.ThrowIfAny();
+        var made = desk.Make(new BriefInputs
+        {
+            SoundingId = request.SoundingId!,
+            Site = SiteOf(request.Site, sites),
+            Date = request.Date!.Value,
+            PreparedBy = request.PreparedBy,
+            PreparedAt = desk.Now,
+            AscentLatitude = request.AscentLatitude,
+            AscentLongitude = request.AscentLongitude,
+            AscentElevationM = request.AscentElevationM,
+            Assumptions = request.Assumptions ?? new(),
+        });
+        return TypedResults.Created($"/api/v1/briefs/{made.Id}", new Response(made.Id!, BriefJson.Of(made)));
+    }
+
+    private static SiteJson SiteOf(JsonElement? site, SiteStore sites) => site switch
+    {
+        { ValueKind: JsonValueKind.String } id => sites.Find(id.GetString()!)
+            ?? throw InvalidInputException.Field("site", $"No site is kept under \"{id.GetString()}\"."),
+        { ValueKind: JsonValueKind.Object } json => SiteJson.Parse(json.GetRawText()),
+        _ => throw InvalidInputException.Field("site", "site is required: a site as in SITE.json, or the id of a known site."),
+    };
+}

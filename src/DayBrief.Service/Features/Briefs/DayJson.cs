@@ -1,0 +1,106 @@
+using DayBrief.Days;
+using DayBrief.Service.Infrastructure;
+
+namespace DayBrief.Service.Features.Briefs;
+
+/// <summary>The convective day as the outside contract names it.</summary>
+internal sealed record DayJson
+{
+    public required string Site { get; init; }
+
+    public required DateOnly Date { get; init; }
+
+    public required AssumedJson Assumptions { get; init; }
+
+    public required DateTimeOffset? Sunrise { get; init; }
+
+    public required DateTimeOffset? Sunset { get; init; }
+
+    public required IReadOnlyList<StepJson> Steps { get; init; }
+
+    public required TriggerJson Trigger { get; init; }
+
+    public required DateTimeOffset? FirstUsable { get; init; }
+
+    public required WindowJson? Best { get; init; }
+
+    public required DateTimeOffset? Decline { get; init; }
+
+    public required DateTimeOffset? Last { get; init; }
+
+    public required double? MaxDepthM { get; init; }
+
+    public required double? MaxUsableTopAglM { get; init; }
+
+    public required double? MaxClimbMs { get; init; }
+
+    public required ThermalTypeJson ThermalType { get; init; }
+
+    public required CloudJson Cloud { get; init; }
+
+    public required LayerWindJson? WindInLayer { get; init; }
+
+    public required RangesJson? Ranges { get; init; }
+
+    public required double? NoUsableThermalProbability { get; init; }
+
+    public required IReadOnlyList<MattersJson> WhatMatters { get; init; }
+
+    public required IReadOnlyList<Caution> Cautions { get; init; }
+
+    public static DayJson Of(ConvectiveDay day) => new()
+    {
+        Site = day.Site.Id,
+        Date = day.Date,
+        Assumptions = AssumedJson.Of(day),
+        Sunrise = day.Sun.Sunrise,
+        Sunset = day.Sun.Sunset,
+        Steps = [.. day.Steps.Select(StepJson.Of)],
+        Trigger = new(Json.Rounded(day.Times.TriggerTemperature?.Celsius, 2), day.Times.TriggerTime),
+        FirstUsable = day.Times.FirstUsable,
+        Best = day.Times.BestFrom is { } from && day.Times.BestTo is { } to ? new(from, to) : null,
+        Decline = day.Times.Decline,
+        Last = day.Times.Last,
+        MaxDepthM = Json.Rounded(day.MaxDepth?.Metres, 1),
+        MaxUsableTopAglM = Json.Rounded(day.MaxUsableTop?.Metres, 1),
+        MaxClimbMs = Json.Rounded(day.MaxClimb?.MetresPerSecond, 3),
+        ThermalType = ThermalTypeJson.Of(day.ThermalType),
+        Cloud = CloudJson.Of(day.Cloud),
+        WindInLayer = LayerWindJson.Of(day.Wind),
+        Ranges = RangesJson.Of(day.Ranges),
+        NoUsableThermalProbability = Json.Rounded(day.NoUsableThermalProbability, 3),
+        WhatMatters = [.. day.WhatMatters.Select(matters => new MattersJson(matters.Input, Json.Rounded(matters.Share, 3), Json.Rounded(matters.DepthM, 1), matters.Words))],
+        Cautions = day.Cautions,
+    };
+}
+
+internal sealed record TriggerJson(double? TemperatureC, DateTimeOffset? Time);
+
+internal sealed record WindowJson(DateTimeOffset From, DateTimeOffset To);
+
+internal sealed record MattersJson(string Input, double? Share, double? DepthM, string Words);
+
+internal sealed record AssumedJson(
+    double? MaxTemperatureC,
+    double? MixedTemperatureC,
+    double CloudOktas,
+    bool PrescribedFlux,
+    double Entrainment,
+    double? DivergencePerSecond,
+    int Ensemble,
+    int Seed,
+    string GroundCover,
+    string GroundWetness)
+{
+    public static AssumedJson Of(ConvectiveDay day) => new(
+        Json.Rounded(day.Assumptions.MaxTemperature?.Celsius, 2),
+        Json.Rounded(day.Assumptions.MixedTemperature?.Celsius, 2),
+        day.Assumptions.CloudOktas,
+        day.Assumptions.Flux is not null,
+        day.Assumptions.EntrainmentRatio,
+        day.Assumptions.DivergencePerSecond,
+        day.Assumptions.EnsembleSize,
+        day.Assumptions.Seed,
+        Choice.NameOf(day.Site.GroundCover),
+        Choice.NameOf(day.Site.GroundWetness));
+}

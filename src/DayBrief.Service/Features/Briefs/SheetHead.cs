@@ -1,0 +1,25 @@
+using DayBrief.Service.Charts;
+
+namespace DayBrief.Service.Features.Briefs;
+
+/// <summary>Top of the sheet: field, day, who, when, and the ascent behind it.</summary>
+internal static class SheetHead
+{
+    public static void Draw(SheetSurface sheet, MadeBrief made, Reader reader, DateTimeOffset now)
+    {
+        var (drawing, brief) = (sheet.Drawing, made.Brief);
+        var date = Reader.Date(brief.Date);
+        var dateWidth = Typeface.WidthOf(date, 17, bold: true);
+        var name = brief.Site.Name;
+        var size = Math.Min(21, 21 * (SheetSurface.Inner - dateWidth - 14) / Typeface.WidthOf(name, 21, bold: true));
+        drawing.Text(SheetSurface.Left, sheet.Y + 16, name, new TextStyle(size) { Bold = true });
+        drawing.Text(SheetSurface.Right, sheet.Y + 16, date, new TextStyle(17) { Bold = true, Anchor = Anchor.End });
+        sheet.Y += 20;
+        var by = brief.PreparedBy is { } who ? $" by {who}" : "";
+        sheet.Paragraph(
+            $"Prepared {reader.DateAndTime(brief.PreparedAt)}{by}. {AscentWords.Of(made, now, reader)} Local time ({reader.ZoneAt(brief.Date)}); heights above the field.",
+            9.5);
+        sheet.Y += 6;
+        drawing.Line(SheetSurface.Left, sheet.Y, SheetSurface.Right, sheet.Y, new Stroke(Ink.Black, 1.6));
+    }
+}

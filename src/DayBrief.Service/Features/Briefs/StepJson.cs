@@ -1,0 +1,46 @@
+using DayBrief.Days;
+using DayBrief.Service.Infrastructure;
+
+namespace DayBrief.Service.Features.Briefs;
+
+/// <summary>Five minutes of the day as the outside contract names them.</summary>
+internal sealed record StepJson(
+    DateTimeOffset Time,
+    double? SurfaceTemperatureC,
+    double? SensibleHeatWm2,
+    double? LatentHeatWm2,
+    double? MixedLayerDepthM,
+    double? MixedLayerThetaK,
+    double? MixedLayerMixingRatioGkg,
+    double? ConvectiveVelocityScaleMs,
+    double? CondensationLevelAglM,
+    double? CloudBaseAglM,
+    double? CloudTopAglM,
+    double? CloudCoverOktas,
+    double? ThermalTopAglM,
+    double? UsableTopAglM,
+    double? CoreUpdraftMs,
+    double? ClimbMs,
+    double? ThermalRadiusM,
+    double? SpacingM)
+{
+    public static StepJson Of(DayStep step) => new(
+        step.Time,
+        Json.Rounded(step.SurfaceTemperatureC, 2),
+        Json.Rounded(step.SensibleHeatWm2, 1),
+        Json.Rounded(step.LatentHeatWm2, 1),
+        Json.Rounded(step.MixedLayerDepthM, 1),
+        Json.Rounded(step.MixedLayerThetaK, 3),
+        Json.Rounded(step.MixedLayerMixingRatioGkg, 4),
+        Json.Rounded(step.ConvectiveVelocityScaleMs, 4),
+        Json.Rounded(step.CondensationLevelAglM, 1),
+        Json.Rounded(step.CloudBaseAglM, 1),
+        Json.Rounded(step.CloudTopAglM, 1),
+        Json.Rounded(step.CloudCoverOktas, 2),
+        Json.Rounded(step.ThermalTopAglM, 1),
+        Json.Rounded(step.UsableTopAglM, 1),
+        Json.Rounded(step.CoreUpdraftMs, 3),
+        Json.Rounded(step.ClimbMs, 3),
+        Json.Rounded(step.ThermalRadiusM, 1),
+        Json.Rounded(step.SpacingM, 1));
+}

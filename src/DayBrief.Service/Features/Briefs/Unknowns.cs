@@ -1,0 +1,40 @@
+using DayBrief.Soundings;
+
+namespace DayBrief.Service.Features.Briefs;
+
+/// <summary>What this brief does not know, said plainly.</summary>
+internal static class Unknowns
+{
+    public static IEnumerable<string> Of(MadeBrief made)
+    {
+        var (brief, assumptions) = (made.Brief, made.Inputs.Assumptions);
+        if (brief.AscentValidAt is null)
+            yield return "When the ascent was made.";
+        if (brief.AscentDistanceKm is null)
+            yield return "How far from the field the ascent was made.";
+        if (brief.Ascent.Profile.Elevation is null)
+            yield return "How high the ascent began; its ground is taken to be level with the field.";
+        if (assumptions.MaxTemperatureC is null && assumptions.MixedTemperatureC is null)
+            yield return "A forecast maximum temperature: the day's warming is worked out from sun and ground.";
+        if (assumptions.CloudOktas is null)
+            yield return "Cloud above the thermals: the sky is taken as clear but for the day's own cumulus.";
+        if (brief.Day.Cloud.Unknown)
+            yield return "Cloud base: the ascent has no dew points.";
+        if (brief.Day.Winds is null)
+            yield return "Wind: the ascent reports none.";
+        if (brief.FreezingLevel is null)
+            yield return brief.Ascent.Profile.SurfaceTemperature.Celsius < 0
+                ? "A freezing level: the ascent is below 0 °C from the ground up."
+                : "The freezing level: the ascent does not reach it.";
+        yield return "Gusts, visibility, and what the sky really does today.";
+    }
+
+    /// <summary>Remarks about the ascent and the computation that a reader should see.</summary>
+    public static IEnumerable<string> Remarks(MadeBrief made) =>
+        made.Brief.Day.Cautions
+            .Where(caution => caution.Code is not ("no-usable-thermals" or "no-winds" or "much-wind" or "ascent-time-unknown"))
+            .Select(caution => caution.Text)
+            .Concat(made.Brief.Ascent.Sounding.Remarks
+                .Where(remark => remark.Severity == Severity.Warning)
+                .Select(remark => remark.Message));
+}

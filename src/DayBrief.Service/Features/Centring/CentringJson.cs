@@ -1,0 +1,121 @@
+using DayBrief.Flight.Centring;
+using DayBrief.Flight.Gliders;
+using DayBrief.Service.Infrastructure;
+
+namespace DayBrief.Service.Features.Centring;
+
+/// <summary>A study of centring as the outside contract names it.</summary>
+internal sealed record CentringJson
+{
+    public required CircleJson Circle { get; init; }
+
+    public required OptimumJson Optimum { get; init; }
+
+    public required InstrumentJson Instrument { get; init; }
+
+    public required RollOutJson RollOut { get; init; }
+
+    public required RollOutJson SimulatedRollOut { get; init; }
+
+    public required IReadOnlyList<SwingJson> Swing { get; init; }
+
+    public required IReadOnlyList<WayJson> Ranking { get; init; }
+
+    public required IReadOnlyList<string> Tied { get; init; }
+
+    public required string Recommended { get; init; }
+
+    public required IReadOnlyList<EntryCostJson> EntryCosts { get; init; }
+
+    public required int Encounters { get; init; }
+
+    public required long Seed { get; init; }
+
+    public static CentringJson Of(CentringResult result) => new()
+    {
+        Circle = CircleJson.Of(result.Circle),
+        Optimum = OptimumJson.Of(result.Optimum),
+        Instrument = new(Json.Rounded(result.LagS, 3), Json.Rounded(result.LagDeg, 2)),
+        RollOut = RollOutJson.Of(result.RollOut),
+        SimulatedRollOut = RollOutJson.Of(result.SimulatedRollOut),
+        Swing = [.. result.Swing.Rows.Select(SwingJson.Of)],
+        Ranking = [.. result.Ranking.Select(WayJson.Of)],
+        Tied = [.. result.Tied.Select(CentringWays.NameOf)],
+        Recommended = CentringWays.NameOf(result.Recommended),
+        EntryCosts = [.. result.EntryCosts.Select(cost => new EntryCostJson(
+            cost.What, Json.Rounded(cost.RadiusGrowthM, 1), Json.Rounded(cost.CentredClimbLostMs, 3), EstimateJson.Of(cost.Climb3MinLostMs)))],
+        Encounters = result.Encounters,
+        Seed = result.Seed,
+    };
+}
+
+internal sealed record CircleJson(double? BankDeg, double? SpeedKt, double? RadiusM, double? PeriodS, double? SinkMs, double? StallMarginPct)
+{
+    public static CircleJson Of(Circle circle) => new(
+        Json.Rounded(circle.BankDeg, 1),
+        Json.Rounded(circle.Speed.Knots, 1),
+        Json.Rounded(circle.RadiusM, 1),
+        Json.Rounded(circle.PeriodS, 2),
+        Json.Rounded(circle.SinkMs, 3),
+        Json.Rounded(circle.StallMarginPct, 1));
+}
+
+internal sealed record OptimumJson(double? BankDeg, double? SpeedKt, double? ClimbMs, double? FlatFromDeg, double? FlatToDeg)
+{
+    public static OptimumJson Of(CirclingOptimum optimum) => new(
+        Json.Rounded(optimum.Circle.BankDeg, 1),
+        Json.Rounded(optimum.Circle.Speed.Knots, 1),
+        Json.Rounded(optimum.ClimbMs, 3),
+        Json.Rounded(optimum.FlatFromDeg, 1),
+        Json.Rounded(optimum.FlatToDeg, 1));
+}
+
+internal sealed record InstrumentJson(double? LagS, double? LagDeg);
+
+internal sealed record RollOutJson(double? AfterWorstReadingDeg, double? AfterWorstReadingS, double? LevelS)
+{
+    public static RollOutJson Of(RollOut rollOut) => new(
+        Json.Rounded(rollOut.AfterWorstReadingDeg, 1), Json.Rounded(rollOut.AfterWorstReadingS, 2), Json.Rounded(rollOut.LevelS, 2));
+}
+
+internal sealed record SwingJson(double? OffsetM, double? StrongestMs, double? WeakestMs, double? MeanClimbMs, double? LevelS, double? TightenDeg)
+{
+    public static SwingJson Of(SwingRow row) => new(
+        Json.Rounded(row.OffsetM, 1),
+        Json.Rounded(row.StrongestMs, 3),
+        Json.Rounded(row.WeakestMs, 3),
+        Json.Rounded(row.MeanClimbMs, 3),
+        Json.Rounded(row.LevelS, 2),
+        Json.Rounded(row.TightenDeg, 1));
+}
+
+internal sealed record EstimateJson(double? Mean, double? HalfWidth95)
+{
+    public static EstimateJson Of(Estimate estimate) => new(Json.Rounded(estimate.Mean, 4), Json.Rounded(estimate.HalfWidth95, 4));
+}
+
+internal sealed record WayJson(
+    string Way,
+    EstimateJson Climb3MinMs,
+    EstimateJson Climb5MinMs,
+    EstimateJson LostPct,
+    double? TurnsToCentre,
+    EstimateJson BehindBestMs,
+    IReadOnlyDictionary<string, double> Parameters,
+    IReadOnlyList<ErrorJson> Errors)
+{
+    public static WayJson Of(WayResult result) => new(
+        CentringWays.NameOf(result.Way),
+        EstimateJson.Of(result.Climb3MinMs),
+        EstimateJson.Of(result.Climb5MinMs),
+        EstimateJson.Of(result.LostPct),
+        Json.Rounded(result.TurnsToCentre, 1),
+        EstimateJson.Of(result.BehindBestMs),
+        result.Parameters.ToDictionary(parameter => parameter.Key, parameter => Math.Round(parameter.Value, 3)),
+        [.. result.Errors.Select(error => new ErrorJson(
+            Choice.NameOf(error.Error), EstimateJson.Of(error.ClimbLostMs), EstimateJson.Of(error.LostMorePct)))]);
+}
+
+internal sealed record ErrorJson(string Error, EstimateJson ClimbLostMs, EstimateJson LostMorePct);
+
+internal sealed record EntryCostJson(string What, double? RadiusGrowthM, double? CentredClimbLostMs, EstimateJson Climb3MinLostMs);

@@ -1,0 +1,71 @@
+using DayBrief.Flight.Centring;
+using DayBrief.Flight.Thermals;
+using DayBrief.Service.Charts;
+using DayBrief.Units;
+
+namespace DayBrief.Service.Features.Technique;
+
+/// <summary>Plan and section of today's thermal with the reader's circle in it.</summary>
+internal static class TechniqueCharts
+{
+    public static Drawing Plan(Thermal thermal, CentringResult study, Wind? wind, bool metric, double width = 360)
+    {
+        var circle = study.Circle;
+        var updraft = thermal.At(thermal.Height);
+        var offset = study.FirstOffsetM is { } typical && typical > 0.1 * circle.RadiusM ? typical : 0.5 * circle.RadiusM;
+        var half = 0.5 * circle.RateDegS * circle.RollS;
+        return CirclePlan.Draw(new()
+        {
+            Contours = [.. Contours(updraft)],
+            CircleRadiusM = circle.RadiusM,
+            OffsetM = offset,
+            LagDeg = study.LagDeg + (circle.RateDegS * study.Instrument.DisplayDelayS),
+            RollOutAfterDeg = study.RollOut.AfterWorstReadingDeg,
+            HalfRollDeg = half,
+            ShiftM = offset,
+            Seconds = (study.LagS + study.Instrument.DisplayDelayS, study.RollOut.AfterWorstReadingS, study.RollOut.LevelS),
+            CoreMs = updraft.CentreUpdraftMs,
+            Wind = wind,
+            Unit = metric ? HeightUnit.Metres : HeightUnit.Feet,
+            Width = width,
+        });
+    }
+
+    public static Drawing Section(Thermal thermal, double usableTopM, double? cloudBaseM, Wind? mean, bool metric, double width = 360) =>
+        ThermalSection.Draw(new()
+        {
+            Slices = [.. Slices(thermal)],
+            Usable = (Math.Min(150, 0.3 * usableTopM), usableTopM),
+            CloudBaseM = cloudBaseM,
+            DriftMs = mean?.Speed.MetresPerSecond,
+            Unit = metric ? HeightUnit.Metres : HeightUnit.Feet,
+            Width = width,
+        });
+
+    /// <summary>The edge of the lift and the lines on which it is half and nine tenths of the core's.</summary>
+    private static IEnumerable<LiftContour> Contours(AllenUpdraft updraft)
+    {
+        foreach (var share in new[] { 0.0, 0.5, 0.9 })
+        {
+            var wanted = share * updraft.CentreUpdraftMs;
+            var radius = Enumerable.Range(1, 400).Select(step => step * updraft.RadiusM / 200)
+                .FirstOrDefault(distance => updraft.UpdraftAt(distance).MetresPerSecond <= wanted, 0);
+            if (radius > 0)
+                yield return new(radius, wanted);
+        }
+    }
+
+    private static IEnumerable<ThermalSlice> Slices(Thermal thermal)
+    {
+        var axis = 0.0;
+        var step = thermal.Depth.Metres / 24;
+        for (var height = step; height <= 0.9 * thermal.Depth.Metres; height += step)
+        {
+            var at = Height.FromMetres(height);
+            var updraft = thermal.At(at);
+            axis += step * (Lean.Slope(thermal, at) ?? 0);
+            if (updraft.CentreUpdraftMs > 0)
+                yield return new(height, updraft.RadiusM, axis, updraft.CentreUpdraftMs, RadialFlow.OutwardMs(thermal, updraft.RadiusM, at));
+        }
+    }
+}

@@ -1,0 +1,73 @@
+using System.Collections.Concurrent;
+using DayBrief.Flight.Centring;
+using DayBrief.Flight.Gliders;
+using DayBrief.Flight.Instruments;
+using DayBrief.Flight.Thermals;
+
+namespace DayBrief.Service.Features.Technique;
+
+/// <summary>One thermal's studies for all classes, or how far they have come.</summary>
+internal sealed record TechniqueState(double Done, IReadOnlyList<CentringResult>? Results);
+
+/// <summary>Remembers the studies of centring: per thermal and instrument all classes at once, since they share encounters.</summary>
+internal sealed class TechniqueDesk
+{
+    private const int Remembered = 100;
+
+    private readonly ConcurrentDictionary<string, TechniqueState> _states = new();
+
+    /// <summary>The classes, in the order of the results.</summary>
+    public static IReadOnlyList<GliderClass> Classes { get; } = Enum.GetValues<GliderClass>();
+
+    public TechniqueState? Find(TechniqueKey key) => _states.GetValueOrDefault(key.ToString());
+
+    /// <summary>Marks a study as asked for; false when it already is.</summary>
+    public bool Claim(TechniqueKey key)
+    {
+        if (_states.Count >= Remembered)
+            _states.Clear();
+        return _states.TryAdd(key.ToString(), new(0, null));
+    }
+
+    /// <summary>Computes all classes for one thermal and instrument.</summary>
+    public void Compute(TechniqueKey key, CancellationToken stopping)
+    {
+        if (Find(key) is { Results: not null })
+            return;
+        var progress = new Told(done => _states[key.ToString()] = new(done, null));
+        var results = CentringStudy.RunAll(
+            key.ToThermal(), [.. Classes.Select(GenericGlider.Of)], key.ToVariometer(), new CentringOptions(), progress, stopping);
+        _states[key.ToString()] = new(1, results);
+    }
+
+    /// <summary>Tells at once, on the computing thread, so that a finished study is never overwritten by late news.</summary>
+    private sealed class Told(Action<double> tell) : IProgress<double>
+    {
+        public void Report(double value) => tell(value);
+    }
+}
+
+/// <summary>A thermal and an instrument as plain numbers, so that a job can carry them.</summary>
+internal sealed record TechniqueKey(
+    double CoreMs, double RadiusM, double DepthM, double HeightM, double? LifetimeS, double ShearMsPerKm, double LagS, bool Audio)
+{
+    public static TechniqueKey Of(Thermal thermal, Variometer instrument) => new(
+        Math.Round(thermal.CoreUpdraft.MetresPerSecond, 3),
+        Math.Round(thermal.RadiusM, 2),
+        Math.Round(thermal.Depth.Metres, 1),
+        Math.Round(thermal.Height.Metres, 1),
+        thermal.Lifetime is { } life ? Math.Round(life.TotalSeconds) : null,
+        Math.Round(thermal.WindShearMsPerKm, 2),
+        instrument.LagS,
+        instrument.Display == Display.Audio);
+
+    public Thermal ToThermal() => new(
+        Units.Speed.FromMetresPerSecond(CoreMs),
+        RadiusM,
+        Units.Height.FromMetres(DepthM),
+        Units.Height.FromMetres(HeightM),
+        LifetimeS is { } seconds ? TimeSpan.FromSeconds(seconds) : null,
+        ShearMsPerKm);
+
+    public Variometer ToVariometer() => new(LagS, Audio ? Display.Audio : Display.Needle);
+}

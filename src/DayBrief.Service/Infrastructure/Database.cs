@@ -1,0 +1,35 @@
+using LiteDB;
+
+namespace DayBrief.Service.Infrastructure;
+
+/// <summary>The embedded store: one file, one process, one writer at a time.</summary>
+/// <remarks>LiteDB allows a second opener and parallel writers, and both lose data; hence the lock file and the lock.
+/// Every write is checkpointed and so flushed to the data file.</remarks>
+internal sealed class Database : IDisposable
+{
+    private readonly Lock _writing = new();
+    private readonly FileStream _lockFile;
+    private readonly LiteDatabase _lite;
+
+    public Database(DataFolder folder)
+    {
+        _lockFile = folder.LockOrThrow();
+        _lite = new LiteDatabase(new ConnectionString { Filename = folder.DatabasePath, Connection = ConnectionType.Direct });
+        _lite.CheckpointSize = 1;
+    }
+
+    public ILiteCollection<BsonDocument> Collection(string name) => _lite.GetCollection(name);
+
+    /// <summary>Runs a write while no other runs.</summary>
+    public void Write(string collection, Action<ILiteCollection<BsonDocument>> write)
+    {
+        lock (_writing)
+            write(_lite.GetCollection(collection));
+    }
+
+    public void Dispose()
+    {
+        _lite.Dispose();
+        _lockFile.Dispose();
+    }
+}

@@ -1,0 +1,44 @@
+namespace DayBrief.Service.Infrastructure;
+
+/// <summary>Collects what is wrong with the fields of one input, so that all of it is told at once.</summary>
+internal sealed class FieldErrors(string? prefix = null)
+{
+    private readonly List<ProblemError> _errors = [];
+
+    public void Add(string field, string detail) =>
+        _errors.Add(new ProblemError(detail, Field: prefix is null ? field : $"{prefix}.{field}"));
+
+    /// <summary>A number within its range; 0 and an error otherwise.</summary>
+    public double Number(string field, double? value, double min, double max)
+    {
+        if (value is { } number && number >= min && number <= max)
+            return number;
+        Add(field, value is null
+            ? $"{field} is required: a number from {min} to {max}."
+            : $"{field} must be from {min} to {max}; it is {value}.");
+        return min <= 0 && max >= 0 ? 0 : min;
+    }
+
+    /// <summary>A number within its range or nothing.</summary>
+    public double? Optional(string field, double? value, double min, double max) =>
+        value is null ? null : Number(field, value, min, max);
+
+    /// <summary>One of a set of names, or the default where none is given.</summary>
+    public T OneOf<T>(string field, string? name, T otherwise)
+        where T : struct, Enum
+    {
+        if (string.IsNullOrWhiteSpace(name))
+            return otherwise;
+        if (Choice.Parse<T>(name) is { } choice)
+            return choice;
+        Add(field, $"{field} must be one of {string.Join(", ", Choice.Names<T>())}; it is \"{name}\".");
+        return otherwise;
+    }
+
+    /// <exception cref="InvalidInputException">There are errors.</exception>
+    public void ThrowIfAny()
+    {
+        if (_errors.Count > 0)
+            throw new InvalidInputException([.. _errors]);
+    }
+}

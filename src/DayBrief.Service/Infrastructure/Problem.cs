@@ -1,0 +1,62 @@
+using System.Text.Json.Serialization;
+using DayBrief.Soundings;
+using Microsoft.AspNetCore.Mvc;
+
+namespace DayBrief.Service.Infrastructure;
+
+/// <summary>One reason inside problem details: what is wrong and where.</summary>
+internal sealed record ProblemError(
+    string Detail,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Code = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] int? Line = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Group = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Field = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] double? LevelHpa = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] long? ByteOffset = null)
+{
+    public static ProblemError Of(Refusal refusal) => new(
+        refusal.Message,
+        refusal.Code,
+        refusal.Line,
+        refusal.Group,
+        refusal.Field,
+        refusal.Level?.Hectopascals,
+        refusal.ByteOffset);
+}
+
+/// <summary>RFC 9457 problem details with the list of errors that every refused input gets.</summary>
+internal static class Problem
+{
+    public static ProblemDetails Of(InvalidSoundingException refused, string? input = null) =>
+        Of(StatusCodes.Status422UnprocessableEntity, "The sounding cannot be used.", refused.Message, input, [.. refused.Refusals.Select(ProblemError.Of)]);
+
+    public static ProblemDetails Of(InvalidInputException refused) =>
+        Of(StatusCodes.Status400BadRequest, "The input cannot be used.", refused.Message, null, [.. refused.Errors]);
+
+    public static ProblemDetails NotFound(string what) =>
+        Of(StatusCodes.Status404NotFound, "Not found.", what, null, []);
+
+    private static ProblemDetails Of(int status, string title, string detail, string? input, ProblemError[] errors)
+    {
+        var problem = new ProblemDetails
+        {
+            Status = status,
+            Title = title,
+            Detail = detail,
+            Type = $"urn:daybrief:problem:{status}",
+            Instance = input,
+        };
+        if (errors.Length > 0)
+            problem.Extensions["errors"] = errors;
+        return problem;
+    }
+}
+
+/// <summary>An input other than a sounding that cannot be used; names the fields.</summary>
+internal sealed class InvalidInputException(params IReadOnlyList<ProblemError> errors)
+    : Exception(errors[0].Detail)
+{
+    public IReadOnlyList<ProblemError> Errors => errors;
+
+    public static InvalidInputException Field(string field, string detail) => new(new ProblemError(detail, Field: field));
+}

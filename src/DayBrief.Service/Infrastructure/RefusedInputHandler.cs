@@ -1,0 +1,31 @@
+using DayBrief.Soundings;
+using Microsoft.AspNetCore.Diagnostics;
+using Microsoft.AspNetCore.Mvc;
+
+namespace DayBrief.Service.Infrastructure;
+
+/// <summary>Turns refused input into problem details, whichever endpoint met it.</summary>
+internal sealed class RefusedInputHandler : IExceptionHandler
+{
+    public async ValueTask<bool> TryHandleAsync(HttpContext context, Exception exception, CancellationToken stopping)
+    {
+        var problem = exception switch
+        {
+            InvalidSoundingException refused => Problem.Of(refused),
+            InvalidInputException refused => Problem.Of(refused),
+            BadHttpRequestException bad => new ProblemDetails
+            {
+                Status = bad.StatusCode,
+                Title = "The request cannot be used.",
+                Detail = bad.Message,
+            },
+            _ => null,
+        };
+        if (problem is null)
+            return false;
+        problem.Instance ??= context.Request.Path;
+        context.Response.StatusCode = problem.Status!.Value;
+        await context.Response.WriteAsJsonAsync(problem, Json.Line, "application/problem+json", stopping);
+        return true;
+    }
+}

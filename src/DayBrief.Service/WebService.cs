@@ -1,0 +1,80 @@
+using DayBrief.Service.Features.Briefs;
+using DayBrief.Service.Features.Soundings;
+using DayBrief.Service.Features.Technique;
+using DayBrief.Service.Infrastructure;
+using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.ResponseCompression;
+using Microsoft.OpenApi;
+
+namespace DayBrief.Service;
+
+/// <summary>Composes the web service.</summary>
+internal static class WebService
+{
+    public static WebApplication Create(string[] args)
+    {
+        var builder = WebApplication.CreateBuilder(new WebApplicationOptions
+        {
+            Args = args,
+            ContentRootPath = AppContext.BaseDirectory,
+        });
+        AddServices(builder.Services, builder.Configuration);
+        var app = builder.Build();
+        Map(app);
+        app.Services.GetRequiredService<DemonstrationDays>().AddIfNew();
+        return app;
+    }
+
+    private static void AddServices(IServiceCollection services, ConfigurationManager configuration)
+    {
+        services.AddSingleton(TimeProvider.System);
+        services.AddSingleton(_ => new DataFolder(configuration[DataFolder.Variable]));
+        services.AddSingleton<Database>();
+        services.ConfigureHttpJsonOptions(json => Json.Configure(json.SerializerOptions));
+        services.AddDataProtection().PersistKeysToFileSystem(
+            new DirectoryInfo(Path.Combine(new DataFolder(configuration[DataFolder.Variable]).Root, "keys")));
+        services.AddProblemDetails();
+        services.AddExceptionHandler<RefusedInputHandler>();
+        services.AddHealthChecks();
+        services.AddResponseCompression(compression => compression.MimeTypes =
+            [.. ResponseCompressionDefaults.MimeTypes, "image/svg+xml", "application/problem+json"]);
+        services.AddEndpointsApiExplorer();
+        services.AddSwaggerGen(swagger =>
+        {
+            swagger.SwaggerDoc("openapi", new OpenApiInfo { Title = "DayBrief", Version = "v1" });
+            swagger.CustomSchemaIds(type => type.ToString().Split('.')[^1].Replace('+', '.').Replace("`1", "", StringComparison.Ordinal));
+        });
+        services.AddRazorComponents();
+        services.AddSoundings();
+        services.AddBriefs();
+        services.AddTechnique();
+    }
+
+    private static void Map(WebApplication app)
+    {
+        app.UseResponseCompression();
+        app.UseSecurityHeaders();
+        app.UseExceptionHandler();
+        app.UseStatusCodePages();
+        app.UseStaticFiles(new StaticFileOptions
+        {
+            OnPrepareResponse = file => file.Context.Response.Headers.CacheControl = "public, max-age=3600",
+        });
+        var api = app.MapGroup("/api/v1");
+        api.MapSoundings();
+        app.MapBriefs(api);
+        app.MapHealthChecks("/health/live");
+        app.MapHealthChecks("/health/ready");
+        app.UseSwagger(swagger =>
+        {
+            swagger.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1;
+            swagger.RouteTemplate = "api/{documentName}.json";
+        });
+        app.UseSwaggerUI(pages =>
+        {
+            pages.RoutePrefix = "api/docs";
+            pages.SwaggerEndpoint("/api/openapi.json", "DayBrief v1");
+            pages.DocumentTitle = "DayBrief API";
+        });
+    }
+}
