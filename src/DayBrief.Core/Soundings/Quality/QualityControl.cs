@@ -22,6 +22,7 @@ internal static class QualityControl
         SuperadiabaticLayers.Check(column, ascent.Remarks);
         Gaps.Check(column, ascent.TurnsReported, ascent.Remarks);
         HeightCheck.Check(levels, ascent.Remarks);
+        HeightCheck.Ground(levels, ascent.Source.Elevation?.Metres, ascent.Remarks);
         LowTop.Check(column, ascent.Remarks);
         MissingFacts.Check(ascent);
         return new()
