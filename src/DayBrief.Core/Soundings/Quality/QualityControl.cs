@@ -24,6 +24,7 @@ internal static class QualityControl
         HeightCheck.Check(levels, ascent.Remarks);
         HeightCheck.Ground(levels, ascent.Source.Elevation?.Metres, ascent.Remarks);
         LowTop.Check(column, ascent.Remarks);
+        BalloonDrift.Check(levels, ascent.Source.Position, ascent.Remarks);
         MissingFacts.Check(ascent);
         return new()
         {
