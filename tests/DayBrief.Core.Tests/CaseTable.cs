@@ -24,6 +24,8 @@ internal sealed partial class CaseTable
         return new(lines[0], lines[1..]);
     }
 
+    public bool Has(string column) => _columns.ContainsKey(column);
+
     public string Text(int row, string column) => _rows[row][_columns[column]];
 
     public double? Number(int row, string column) =>

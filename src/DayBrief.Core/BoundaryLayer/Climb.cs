@@ -11,14 +11,18 @@ namespace DayBrief.BoundaryLayer;
 /// thermals are taken as exponentially spread, so those at least as strong as the average are on average twice as strong
 /// (<see cref="Picking"/>; an assumption). Shape: lift falls off as 1 − (r/R)², R twice the average thermal's radius and
 /// at least 120 m, the order of the diameters in [FAA-13A]. Glider: a club glider of 0.62 m/s least sink at 77 km/h,
-/// flown 10 % faster, at the best of five banks. Checked with the trade's rule that climb in knots is about the depth in
+/// flown 5 % faster, at the best of five banks. Checked with the trade's rule that climb in knots is about the depth in
 /// thousands of feet (common practice, no source), which it meets within a factor of two from 1000 to 3000 m.</remarks>
 public readonly record struct Climb(double? ClimbMs, double CoreMs, double BestHeightM, double? UsableTopM)
 {
     /// <summary>Strength of the thermals that are taken over that of the average one.</summary>
     public const double Picking = 2;
 
-    private const double LeastRadiusM = 120;
+    /// <summary>Radius of a picked thermal over the average one's.</summary>
+    internal const double PickedWidth = 2;
+
+    /// <summary>Least radius of a picked thermal, m.</summary>
+    internal const double LeastRadiusM = 120;
     private const int Heights = 18;
     private static readonly double[] Shares = [.. Enumerable.Range(1, Heights).Select(i => i * 0.05)];
     private static readonly double[] CubeRoots = [.. Shares.Select(Math.Cbrt)];
@@ -67,7 +71,7 @@ public readonly record struct Climb(double? ClimbMs, double CoreMs, double BestH
 
     private static double OfCore(in Updraft updraft)
     {
-        var edge = Math.Max(LeastRadiusM, 2 * updraft.RadiusM);
+        var edge = Math.Max(LeastRadiusM, PickedWidth * updraft.RadiusM);
         var best = double.NegativeInfinity;
         foreach (var (radius, sink) in Circles)
         {
@@ -78,12 +82,12 @@ public readonly record struct Climb(double? ClimbMs, double CoreMs, double BestH
         return best;
     }
 
-    /// <summary>Radius and sink of a circle: r = V²/(g tan φ), sink with n^1.5, V = 1.1 · 21.4 m/s · √n.</summary>
+    /// <summary>Radius and sink of a circle: r = V²/(g tan φ), sink with n^1.5, V = 1.05 · 21.4 m/s · √n.</summary>
     private static (double RadiusM, double SinkMs) CircleAt(double bankDegrees)
     {
         var bank = bankDegrees * Math.PI / 180;
         var load = 1 / Math.Cos(bank);
-        var speed = 1.1 * 21.4 * Math.Sqrt(load);
-        return (speed * speed / (Thermodynamics.Air.Gravity * Math.Tan(bank)), 0.63 * Math.Pow(load, 1.5));
+        var speed = 1.05 * 21.4 * Math.Sqrt(load);
+        return (speed * speed / (Thermodynamics.Air.Gravity * Math.Tan(bank)), 0.62 * Math.Pow(load, 1.5));
     }
 }

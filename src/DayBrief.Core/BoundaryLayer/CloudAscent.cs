@@ -13,8 +13,8 @@ internal readonly record struct CloudAscent(double TopM, double TopKelvins, bool
 
     /// <summary>The top of a cloud that mixes with the air around it as it rises.</summary>
     /// <remarks>Entraining plume: temperature follows the pseudoadiabat [AMS], and temperature and water approach those
-    /// around at the rate ε; rising speed from d(w²/2)/dz = B/2 − ε w² [SimpsonWiggert1969], from w* at the base. Steps
-    /// of 100 m. ε 0.001 m⁻¹ for ordinary cumulus (shallow cumulus large-eddy runs have 0.0015–0.002, [Siebesma2003], for
+    /// around at the rate ε; rising speed from d(w²/2)/dz = B/2 − ε w² [SimpsonWiggert1969], from the speed of a strong
+    /// thermal at the base. Steps of 100 m. ε 0.001 m⁻¹ for ordinary cumulus (shallow cumulus large-eddy runs have 0.0015–0.002, [Siebesma2003], for
     /// the mean of all; the tallest mix less), 0.0004 m⁻¹ for the broadest of a day.</remarks>
     public static CloudAscent From(Column column, double baseM, double baseHpa, double baseKelvins, double speedMs, double mixingPerM)
     {

@@ -13,6 +13,9 @@ internal sealed class MixedLayer
 {
     private const double FastestRise = 0.46;
 
+    // Air this little warmer than the ground layer counts as stirred with it from the start.
+    private const double StirredKelvins = 0.01;
+
     private readonly Column _column;
     private readonly double _entrainment;
     private readonly double _divergence;
@@ -31,7 +34,7 @@ internal sealed class MixedLayer
     {
         (_column, _entrainment, _divergence) = (column, entrainment, divergence);
         _stretched = startM;
-        Encroach(column.TopM);
+        Encroach(column.TopM, StirredKelvins);
     }
 
     /// <summary>Depth, m.</summary>
@@ -99,24 +102,24 @@ internal sealed class MixedLayer
     }
 
     /// <summary>Takes in air that is no warmer than the layer, over at most the given distance.</summary>
-    private void Encroach(double room)
+    private void Encroach(double room, double slack = 0)
     {
         var furthest = Math.Min(_column.TopM, _stretched + room);
-        if (Jump(_stretched) >= 0 || room <= 0)
+        if (Jump(_stretched) >= slack || room <= 0)
             return;
-        if (Jump(furthest) < 0 && room < 100)
+        if (Jump(furthest) < slack && room < 100)
         {
             _stretched = furthest;
             return;
         }
 
         var (low, high) = (_stretched, _stretched);
-        while (high < furthest && Jump(high) < 0)
+        while (high < furthest && Jump(high) < slack)
             (low, high) = (high, Math.Min(furthest, high + 10));
-        for (var i = 0; i < 20 && Jump(high) >= 0; i++)
+        for (var i = 0; i < 20 && Jump(high) >= slack; i++)
         {
             var middle = (low + high) / 2;
-            (low, high) = Jump(middle) < 0 ? (middle, high) : (low, middle);
+            (low, high) = Jump(middle) < slack ? (middle, high) : (low, middle);
         }
 
         _stretched = high;

@@ -23,6 +23,9 @@ internal sealed class CloudAssessment
     private const double ThunderK = 30;
     private const double SpreadDepressionK = 5;
 
+    // Cloud over a shallower layer is fog or stratus, which the plume of a thermal says nothing about.
+    private const double LeastDepthM = 300;
+
     private readonly DayFrame _frame;
     private readonly DayTrack _track;
     private readonly Headline _headline;
@@ -39,6 +42,8 @@ internal sealed class CloudAssessment
     /// <summary>Top of ordinary cumulus at each step, m above ground; NaN without.</summary>
     public double[] TopM { get; }
 
+    private double HighestTopM => TopM.Where(double.IsFinite).DefaultIfEmpty(double.NaN).Max();
+
     public CloudOutlook Assess()
     {
         if (!_frame.Air.HasMoisture)
@@ -49,6 +54,8 @@ internal sealed class CloudAssessment
         for (var i = 0; i < TopM.Length; i++)
         {
             if (!HasCloud(i))
+                continue;
+            if (_track.DepthM[i] < LeastDepthM)
                 continue;
             TopM[i] = Ascent(i, OrdinaryMixing).TopM;
             if (i % 6 == 0 && (over < 0 || shower < 0 || thunder < 0))
@@ -61,7 +68,7 @@ internal sealed class CloudAssessment
             First = _frame.Times[_headline.FirstCloud],
             FirstBase = Height.FromMetres(_headline.FirstCloudBaseM),
             Base = BaseAtStrongest(),
-            Top = Height.FromMetres(TopM.Where(double.IsFinite).Max()),
+            Top = HighestTopM is var top && double.IsFinite(top) ? Height.FromMetres(top) : null,
             MaxCoverOktas = 8 * _track.CumulusCover.Where(double.IsFinite).Max(Cumulus.Projected),
             SpreadOut = spread,
             Overdevelopment = over >= 0 ? _frame.Times[over] : null,
@@ -97,7 +104,7 @@ internal sealed class CloudAssessment
         var mixed = _track.Theta[i] * _frame.Air.ToSurface;
         var baseKelvins = mixed - (Air.DryLapseRate * _track.LclM[i]);
         var baseHpa = _frame.Air.SurfaceHpa * Math.Pow(baseKelvins / mixed, 1 / Air.Kappa);
-        return CloudAscent.From(_frame.Air.Column, _track.LclM[i], baseHpa, baseKelvins, _track.WStar[i], mixing);
+        return CloudAscent.From(_frame.Air.Column, _track.LclM[i], baseHpa, baseKelvins, Climb.Picking * _track.WStar[i], mixing);
     }
 
     private void Deepest(int i, ref int over, ref int shower, ref int thunder)
@@ -137,11 +144,11 @@ internal sealed class CloudAssessment
 
     private bool SpreadsOut()
     {
-        var top = TopM.Where(double.IsFinite).Max();
+        var top = HighestTopM;
         foreach (var inversion in Inversion.Of(_profile))
         {
             var baseM = inversion.Base.Metres - _frame.Air.GroundM;
-            if (baseM < 300 || Math.Abs(top - baseM) > Math.Max(300, (inversion.Top.Metres - inversion.Base.Metres) + 100))
+            if (baseM < 300 || !(Math.Abs(top - baseM) <= Math.Max(300, (inversion.Top.Metres - inversion.Base.Metres) + 100)))
                 continue;
             if (_profile.DewPointAt(inversion.BasePressure) is not { } dewPoint || _profile.TemperatureAt(inversion.BasePressure) is not { } air)
                 continue;

@@ -12,6 +12,9 @@ internal sealed class DayRun
     private const double StartM = 10;
     private const double RampM = 500;
 
+    // A cumulus lives some 20 minutes (common practice): a step of five brings this share of the change in shade.
+    private const double ShadeShare = 0.22;
+
     private readonly DayFrame _frame;
     private readonly DayMember _member;
     private readonly GroundSurface _surface;
@@ -45,14 +48,15 @@ internal sealed class DayRun
             Math.Clamp(assumptions.EntrainmentRatio * _member.EntrainmentFactor, 0, 1),
             assumptions.Divergence + _member.DivergencePerSecond,
             StartM);
-        var (screen, cumulus) = (_frame.Air.SurfaceKelvins, default(Cumulus));
-        var heated = false;
+        var (screen, cumulus, shade, heated) = (_frame.Air.SurfaceKelvins, default(Cumulus), 0.0, false);
         for (var i = _frame.FirstStep; i < _frame.Times.Length; i++)
         {
-            var now = Fluxes(2 * i, screen, cumulus.Cover, heatFactor);
+            var now = Fluxes(2 * i, screen, shade, heatFactor);
             (screen, heated) = Record(track, i, layer, now, screen, cumulus, heated);
-            if (i + 1 < _frame.Times.Length)
-                cumulus = Step(layer, Fluxes((2 * i) + 1, screen, cumulus.Cover, heatFactor));
+            if (i + 1 >= _frame.Times.Length)
+                break;
+            cumulus = Step(layer, Fluxes((2 * i) + 1, screen, shade, heatFactor));
+            shade += ShadeShare * (Cumulus.Projected(cumulus.Cover) - shade);
         }
 
         track.TopOfAscentReached = layer.AtTopOfColumn;
@@ -130,12 +134,12 @@ internal sealed class DayRun
                 lcl);
     }
 
-    private HeatFlux Fluxes(int half, double screen, double cumulusCover, double factor)
+    private HeatFlux Fluxes(int half, double screen, double shade, double factor)
     {
         if (_frame.Prescribed is { } prescribed)
             return HeatFlux.Of(factor * prescribed[half].SensibleWm2, prescribed[half].LatentWm2, _frame);
         var assumed = Math.Clamp(_frame.Cover[half] + (_member.CloudOktas / 8), 0, 1);
-        var cover = 1 - ((1 - assumed) * (1 - (_cumulusShades ? Cumulus.Projected(cumulusCover) : 0)));
+        var cover = 1 - ((1 - assumed) * (1 - (_cumulusShades ? shade : 0)));
         var sunlight = Radiation.ClearSky(_frame.SinElevation[half]) * Radiation.Through(cover);
         var net = Radiation.Net(sunlight, _surface.Albedo, screen, cover);
         var balance = EnergyBalance.Of(net, _surface, Radiation.PsychrometricOverSlope(screen, _frame.Air.SurfaceHpa));

@@ -1,3 +1,4 @@
+using DayBrief.BoundaryLayer;
 using DayBrief.Flight.Thermals;
 using DayBrief.Units;
 
@@ -14,7 +15,7 @@ public static class DayThermal
     private const double DescribedAt = 0.4;
 
     /// <summary>The thermal at the day's strongest time; null when the day has no usable thermals.</summary>
-    /// <remarks>Strength and radius are those of the picked thermal. A short-lived one is given one turnover z_i/w* of the
+    /// <remarks>Strength and radius are those of the picked thermal, as the day's climb takes it (<see cref="Climb"/>). A short-lived one is given one turnover z_i/w* of the
     /// layer, in which its air has risen once from the ground to the top (common practice, no source).</remarks>
     public static Thermal? Of(ConvectiveDay day)
     {
@@ -28,7 +29,7 @@ public static class DayThermal
             : Lasting;
         return new Thermal(
             Speed.FromMetresPerSecond(Math.Min(core, 20)),
-            Math.Max(radius, 10),
+            Math.Clamp(Climb.PickedWidth * radius, Climb.LeastRadiusM, 2000),
             Height.FromMetres(Math.Clamp(depth, 100, 10_000)),
             Height.FromMetres(DescribedAt * Math.Clamp(depth, 100, 10_000)),
             day.ThermalType.Kind == ThermalKind.ShortLived ? turnover : Lasting,

@@ -47,8 +47,8 @@ internal sealed class Headline
     public double MaxUsableTopM { get; private set; } = double.NaN;
 
     /// <summary>Reads the figures off a course.</summary>
-    /// <remarks>Trigger: the layer first reaches the site's usable depth. First and last usable: depth and climb both
-    /// reach what the site asks for. Best window: around the strongest step, climb and usable height at least 80 % of
+    /// <remarks>Trigger: the layer first reaches the site's usable depth. First and last usable: the climb that the
+    /// site asks for is found up to the height that it asks for. Best window: around the strongest step, climb and usable height at least 80 % of
     /// their greatest. Decline: the first step after it with less than 75 % of the greatest climb, the fall at which the
     /// handbook leaves a thermal [FAA-13A]; both shares are choices.</remarks>
     public static Headline Of(DayTrack track, Site site)
@@ -77,9 +77,11 @@ internal sealed class Headline
         MaxDepthM = double.IsNaN(MaxDepthM) ? depth : Math.Max(MaxDepthM, depth);
         if (Trigger < 0 && depth >= depthWanted)
             (Trigger, TriggerKelvins) = (i, track.ScreenKelvins[i]);
-        if (depth < depthWanted || climb.UsableTopM is not { } top)
+        if (climb.UsableTopM is not { } top)
             return;
         UsableTopM[i] = top;
+        if (top < depthWanted)
+            return;
         FirstUsable = FirstUsable < 0 ? i : FirstUsable;
         Last = i;
         if (!(ClimbMs[i] <= MaxClimbMs))

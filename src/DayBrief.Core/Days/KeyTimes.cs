@@ -12,7 +12,7 @@ public sealed record KeyTimes
     /// <summary>When it is reached.</summary>
     public DateTimeOffset? TriggerTime { get; init; }
 
-    /// <summary>First thermal with the site's usable depth and climb.</summary>
+    /// <summary>First thermal that gives the site's usable climb up to its usable depth.</summary>
     public DateTimeOffset? FirstUsable { get; init; }
 
     /// <summary>Start of the best window.</summary>
@@ -24,7 +24,7 @@ public sealed record KeyTimes
     /// <summary>The climb falls below three quarters of its greatest.</summary>
     public DateTimeOffset? Decline { get; init; }
 
-    /// <summary>Last thermal with the site's usable depth and climb.</summary>
+    /// <summary>Last thermal that gives the site's usable climb up to its usable depth.</summary>
     public DateTimeOffset? Last { get; init; }
 
     /// <summary>First cumulus.</summary>

@@ -26,14 +26,10 @@ public sealed record TemperatureCheck(Temperature Asked, Temperature? EnergyBala
         var check = new TemperatureCheck(asked, Known(Own(free)), track.HeatFactor, Known(Own(track)));
         if (check.Disagreement is { } difference && Math.Abs(difference.Kelvins) >= WorthSayingK)
             cautions.Add(new("temperature-disagreement", Words(check, difference.Kelvins, assumptions.Flux is not null)));
-        if (check.Reached is not { } reached || Math.Abs((asked - reached).Kelvins) > 0.2)
-        {
-            cautions.Add(new(
-                "temperature-not-reached",
-                Text($"The maximum asked for ({asked.Celsius:0.#} °C) cannot be reached by heating this ascent from the ground; the nearest is {check.Reached?.Celsius ?? double.NaN:0.#} °C.")
-                    .Replace("the nearest is NaN °C", "there is no heating", StringComparison.Ordinal)));
-        }
-
+        if (check.Reached is not { } reached)
+            cautions.Add(new("temperature-not-reached", Text($"The maximum asked for ({asked.Celsius:0.#} °C) cannot be reached: there is no heating.")));
+        else if (Math.Abs((asked - reached).Kelvins) > 0.2)
+            cautions.Add(new("temperature-not-reached", Text($"The maximum asked for ({asked.Celsius:0.#} °C) cannot be reached by heating this ascent from the ground; the nearest is {reached.Celsius:0.#} °C.")));
         return check;
     }
 

@@ -19,29 +19,33 @@ namespace DayBrief.Days;
 internal static class TypeAssessment
 {
     private const double CappedLowM = 1000;
+    private const double StableKPerKm = 6;
     private const double LeaningDegrees = 30;
     private const double StoppedMinutes = 600;
 
     public static ThermalType Of(DayFrame frame, DayTrack track, Headline headline, CloudOutlook cloud, WindInLayer? wind)
     {
         var at = headline.Strongest;
+        var capped = headline.MaxDepthM < CappedLowM && StabilityAbove(frame.Air.Column, headline.MaxDepthM) >= StableKPerKm;
+        var cap = capped ? Text($"Capped low: stable air ends them at {headline.MaxDepthM:0} m.") : null;
         if (at < 0)
-            return new() { Kind = ThermalKind.None, Reasons = [NoThermals(frame, headline)] };
+            return new() { Kind = ThermalKind.None, CappedLow = capped, Reasons = [NoThermals(frame, headline), .. cap is null ? [] : new[] { cap }] };
         var criteria = Criteria(frame, track, at, cloud).ToArray();
         var minutes = criteria[0].Value;
         var votes = criteria.Count(c => c.Kind == ThermalKind.ShortLived) - criteria.Count(c => c.Kind == ThermalKind.Broad);
         var kind = votes != 0
             ? votes > 0 ? ThermalKind.ShortLived : ThermalKind.Broad
             : minutes > 28 ? ThermalKind.ShortLived : ThermalKind.Broad;
-        var capped = headline.MaxDepthM < CappedLowM && criteria[1].Kind == ThermalKind.ShortLived;
         var leaning = wind?.LeanDegrees > LeaningDegrees;
         var reasons = criteria.Where(c => c.Kind == kind).Select(c => Words(c)).ToList();
+        if (criteria[0].Kind != kind)
+            reasons.Add(Text($"It takes {minutes:0} min of sun to lift the top by 100 m."));
         if (leaning)
             reasons.Add(Text($"Leaning: the shear tilts them by {wind!.LeanDegrees:0}°."));
         if (wind is { StreetsLikely: true, StreetSpacing: { } spacing })
             reasons.Add(Text($"In streets: about {spacing.Metres:0} m apart, along {wind.Mean.FromDegrees:0}°."));
-        if (capped)
-            reasons.Add(Text($"Capped low: stable air ends them at {headline.MaxDepthM:0} m."));
+        if (cap is not null)
+            reasons.Add(cap);
         return new()
         {
             Kind = kind,
@@ -57,7 +61,7 @@ internal static class TypeAssessment
     {
         var depth = track.DepthM[at];
         yield return Judge("sun to lift the top by 100 m, min", MinutesPer100M(track, at), 20, 40, lowIsBroad: true);
-        yield return Judge("stability above, K/km", StabilityAbove(frame.Air.Column, depth), 4, 6, lowIsBroad: true);
+        yield return Judge("stability above, K/km", StabilityAbove(frame.Air.Column, depth), 4, StableKPerKm, lowIsBroad: true);
         yield return Judge("depth, m", depth, 1200, 1800, lowIsBroad: false);
         yield return Judge("turnover, min", depth / track.WStar[at] / 60, 10, 13, lowIsBroad: false);
         yield return Judge("radius, m", Updraft.At(0.4, Math.Cbrt(0.4), depth, track.WStar[at]).RadiusM, 90, 130, lowIsBroad: false);
@@ -124,7 +128,7 @@ internal static class TypeAssessment
 
         return headline.MaxDepthM < frame.Site.UsableDepth.Metres
             ? Text($"No usable thermals: they reach {headline.MaxDepthM:0} m, the site asks for {frame.Site.UsableDepth.Metres:0} m.")
-            : Text($"No usable thermals: none gives a climb of {frame.Site.UsableClimb.MetresPerSecond:0.0} m/s.");
+            : Text($"No usable thermals: none gives a climb of {frame.Site.UsableClimb.MetresPerSecond:0.0} m/s up to {frame.Site.UsableDepth.Metres:0} m.");
     }
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);

@@ -93,7 +93,7 @@ internal static class ThermalSection
         }
 
         var at = plot.Edge(strongest, 0);
-        plot.Labels.PlaceNear($"core {N(strongest.UpdraftMs)} m/s", Name, plot.Edge(strongest, 1) with { Y = at.Y }, gap: 8);
+        plot.Labels.PlaceNear($"core {plot.Input.Unit.Vertical(strongest.UpdraftMs)}", Name, plot.Edge(strongest, 1) with { Y = at.Y }, gap: 8);
     }
 
     private static void Usable(ThermalSectionPlot plot)
@@ -148,7 +148,7 @@ internal static class ThermalSection
         if (way == "in" ? slice.OutwardMs > -0.005 : slice.OutwardMs < 0.005)
             return;
         var edge = plot.Edge(slice, 1);
-        var text = $"{way} {Math.Abs(slice.OutwardMs).ToString("0.0#", CultureInfo.InvariantCulture)} m/s";
+        var text = $"{way} {plot.Input.Unit.Vertical(Math.Abs(slice.OutwardMs))}";
         plot.Labels.PlaceNear(text, Name with { Ink = Ink.Accent }, edge with { X = edge.X + 30 }, gap: 5);
     }
 
@@ -166,5 +166,4 @@ internal static class ThermalSection
     internal static string Minute(HeightUnit unit, double ms) =>
         $"{(Math.Round(unit.FromMetres(60 * ms) / 50) * 50).ToString("N0", CultureInfo.InvariantCulture)} {unit.Name()}";
 
-    internal static string N(double value) => value.ToString("0.0", CultureInfo.InvariantCulture);
 }

@@ -10,7 +10,7 @@ internal static class ThermalSectionWords
         var widest = slices.MaxBy(slice => slice.RadiusM)!;
         var strongest = slices.MaxBy(slice => slice.UpdraftMs)!;
         var text = $"Section along the wind, downwind to the right. The lift is {Across(unit, widest)} across at {unit.Text(widest.HeightM)};"
-            + $" the core is strongest at {unit.Text(strongest.HeightM)}, {ThermalSection.N(strongest.UpdraftMs)} m/s.";
+            + $" the core is strongest at {unit.Text(strongest.HeightM)}, {unit.Vertical(strongest.UpdraftMs)}.";
         var lean = head.AxisM - foot.AxisM;
         text += Math.Abs(lean) < 10
             ? " It stands upright."
@@ -30,9 +30,9 @@ internal static class ThermalSectionWords
         var (most, least) = (slices.MaxBy(slice => slice.OutwardMs)!, slices.MinBy(slice => slice.OutwardMs)!);
         var text = "";
         if (least.OutwardMs < -0.005)
-            text += $" Air is drawn in at {unit.Text(least.HeightM)}, {-least.OutwardMs:0.0#} m/s at the edge.";
+            text += $" Air is drawn in at {unit.Text(least.HeightM)}, {unit.Vertical(-least.OutwardMs, "0.0#")} at the edge.";
         if (most.OutwardMs > 0.005)
-            text += $" It is pushed out at {unit.Text(most.HeightM)}, {most.OutwardMs:0.0#} m/s.";
+            text += $" It is pushed out at {unit.Text(most.HeightM)}, {unit.Vertical(most.OutwardMs, "0.0#")}.";
         return text;
     }
 

@@ -3,7 +3,7 @@ namespace DayBrief.BoundaryLayer;
 public sealed class MixedLayerTests
 {
     /// <summary>[Tennekes1973]: over a linear profile h² = 2 (1 + 2A) ∫F dt/γ, without entrainment (A = 0) as
-    /// encroachment [Stull1988]. 1 % is what the issue asks; the start at 10 m and the step cost less.</summary>
+    /// encroachment [Stull1988]. 1 % is what is asked for; the start at 10 m and the step cost less.</summary>
     [Theory]
     [InlineData(0)]
     [InlineData(0.1)]

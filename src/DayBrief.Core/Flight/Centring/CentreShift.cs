@@ -9,10 +9,38 @@ internal static class CentreShift
 
     /// <summary>Shift by rolling level, staying level for some seconds and rolling in again, m, and the heading in which the
     /// centre moves, degrees of turn after the beginning of the roll-out.</summary>
-    public static (double Metres, double Deg) Straighten(Circle circle, double levelS)
+    public static (double Metres, double Deg) Straighten(Circle circle, double levelS) => Shallow(circle, circle.BankDeg, levelS);
+
+    /// <summary>The same for taking off some bank only, held for some seconds between the rolls.</summary>
+    public static (double Metres, double Deg) Shallow(Circle circle, double byDeg, double heldS)
     {
-        var time = 0.0;
-        return Fly(circle, () => (time += Step) < circle.RollS + levelS ? 0 : circle.BankDeg, circle.RollS + levelS + (2 * circle.RollS));
+        var (x, y) = Path(circle, byDeg, heldS, quarterTurns: 0).Centre;
+        return (Math.Sqrt((x * x) + Square(y - circle.RadiusM)), Math.Atan2(y - circle.RadiusM, x) * 180 / Math.PI);
+    }
+
+    /// <summary>The flown way of taking off bank (all of it to straighten), m, from the beginning of the roll-out heading along x and turning left, to some
+    /// quarters of the new circle; and the new circle's centre.</summary>
+    public static (IReadOnlyList<(double X, double Y)> Points, (double X, double Y) Centre) Path(
+        Circle circle, double byDeg, double heldS, int quarterTurns)
+    {
+        var (x, y, heading, bank) = (0.0, 0.0, 0.0, circle.BankDeg);
+        var rolled = circle.Glider.RollRateDegS * Step;
+        var points = new List<(double X, double Y)> { (0, 0) };
+        var rollS = byDeg / circle.Glider.RollRateDegS;
+        var steps = (int)((heldS + (2 * rollS) + (quarterTurns * circle.PeriodS / 4)) / Step) + 1;
+        for (var step = 1; step <= steps; step++)
+        {
+            var wanted = circle.BankDeg - (step * Step < rollS + heldS ? byDeg : 0);
+            bank += Math.Clamp(wanted - bank, -rolled, rolled);
+            var half = 0.5 * Step * Circle.Gravity * Math.Tan(bank * Math.PI / 180) / circle.SpeedMs;
+            x += circle.SpeedMs * Step * Math.Cos(heading + half);
+            y += circle.SpeedMs * Step * Math.Sin(heading + half);
+            heading += 2 * half;
+            if (step % 10 == 0 || step == steps)
+                points.Add((x, y));
+        }
+
+        return (points, (x - (circle.RadiusM * Math.Sin(heading)), y + (circle.RadiusM * Math.Cos(heading))));
     }
 
     /// <summary>The closed form: each roll counts as half of its time level, so the centre moves by V·(level + roll).</summary>
@@ -20,6 +48,17 @@ internal static class CentreShift
 
     /// <summary>Seconds level that move the centre so far: distance/V less one roll; 0 where rolling out and in already does more.</summary>
     public static double LevelSFor(Circle circle, double metres) => Math.Max(0, (metres / circle.SpeedMs) - circle.RollS);
+
+    /// <summary>Seconds (from the middle of one roll to the middle of the other) for which taking off some bank moves the centre so
+    /// far; null if it never does. While shallow, the steep circle's centre runs along the heading at V·(1−tan φ₁/tan φ₀) and
+    /// the heading turns on, so the shift is V·(1−tan φ₁/tan φ₀)·(2/ω₁)·sin(ω₁t/2).</summary>
+    public static double? ShallowSFor(Circle circle, double byDeg, double metres)
+    {
+        var shallow = Circle.At(circle.Glider, circle.BankDeg - byDeg, circle.SpeedMs);
+        var half = 0.5 * shallow.RateDegS * Math.PI / 180;
+        var sine = metres * half / (circle.SpeedMs * (1 - (circle.RadiusM / shallow.RadiusM)));
+        return sine <= 1 ? Math.Asin(sine) / half : null;
+    }
 
     /// <summary>Shift towards the glider's place at the beginning, m, of tightening, holding that through an angle and easing
     /// out over half a turn: ΔR·(1 − (2/π)·cos(hold + 90°)), because easing moves the centre away from where the glider then is.</summary>
@@ -34,19 +73,5 @@ internal static class CentreShift
     private static double Tightened(Circle circle, double tightenDeg) =>
         circle.SpeedMs * Math.Sqrt(Math.Cos(circle.BankDeg * Math.PI / 180) / Math.Cos((circle.BankDeg + tightenDeg) * Math.PI / 180));
 
-    private static (double Metres, double Deg) Fly(Circle circle, Func<double> bankWantedDeg, double seconds)
-    {
-        var (x, y, heading, bank) = (0.0, 0.0, 0.0, circle.BankDeg);
-        for (var time = 0.0; time < seconds; time += Step)
-        {
-            bank += Math.Clamp(bankWantedDeg() - bank, -circle.Glider.RollRateDegS * Step, circle.Glider.RollRateDegS * Step);
-            var half = 0.5 * Step * Circle.Gravity * Math.Tan(bank * Math.PI / 180) / circle.SpeedMs;
-            x += circle.SpeedMs * Step * Math.Cos(heading + half);
-            y += circle.SpeedMs * Step * Math.Sin(heading + half);
-            heading += 2 * half;
-        }
-
-        var (dx, dy) = (x - (circle.RadiusM * Math.Sin(heading)), y + (circle.RadiusM * Math.Cos(heading)) - circle.RadiusM);
-        return (Math.Sqrt((dx * dx) + (dy * dy)), Math.Atan2(dy, dx) * 180 / Math.PI);
-    }
+    private static double Square(double value) => value * value;
 }

@@ -27,7 +27,7 @@ internal sealed class EncounterSet
         StartY = -(float)(thermal.RadiusM + 40);
         (Miss, Side, AgeShare) = (new float[count], new float[count], new float[count]);
         (NeighbourX, NeighbourY, NeighbourStrength) = (new float[count], new float[count], new float[count]);
-        (ShearX, ShearY) = (new float[count], new float[count]);
+        (ShearX, ShearY, Dither) = (new float[count], new float[count], new float[count]);
         Gusts = new float[(Seconds + 1) * count];
     }
 
@@ -56,6 +56,9 @@ internal sealed class EncounterSet
 
     public float[] ShearY { get; }
 
+    /// <summary>Share of a step, −½ to ½, by which due times are spread, so that a delay is right on average at any step.</summary>
+    public float[] Dither { get; }
+
     /// <summary>Vertical gusts, m/s: row of a second, column of an encounter.</summary>
     public float[] Gusts { get; }
 
@@ -81,6 +84,7 @@ internal sealed class EncounterSet
         (NeighbourX[encounter], NeighbourY[encounter]) = Towards(random.Uniform(4), distance);
         NeighbourStrength[encounter] = (float)(0.4 + (0.5 * random.Uniform(5)));
         (ShearX[encounter], ShearY[encounter]) = Towards(random.Uniform(6), 1);
+        Dither[encounter] = (float)(random.Uniform(7) - 0.5);
         var gusts = Gusts.AsSpan(encounter);
         Turbulence.Fill(gusts, Count, random.Stream(Lots), Turbulence.ShareOfCore * thermal.CoreUpdraft.MetresPerSecond);
     }

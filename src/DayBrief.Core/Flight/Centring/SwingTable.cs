@@ -14,7 +14,7 @@ public sealed class SwingTable
     /// <summary>Rows by distance of the circle's centre from the core, until the swing no longer grows.</summary>
     public IReadOnlyList<SwingRow> Rows { get; }
 
-    /// <summary>The table for a thermal at its height, a circle and an instrument: eleven steps out to one and a half updraft radii.</summary>
+    /// <summary>The table for a thermal at its height, a circle and an instrument: in steps of a tenth of the updraft radius.</summary>
     public static SwingTable For(Thermal thermal, Circle circle, Variometer instrument)
     {
         ArgumentNullException.ThrowIfNull(thermal);
@@ -22,9 +22,9 @@ public sealed class SwingTable
         ArgumentNullException.ThrowIfNull(instrument);
         var updraft = thermal.At(thermal.Height);
         var rows = new List<SwingRow>();
-        for (var step = 0; step <= 10; step++)
+        for (var step = 0; step <= 15; step++)
         {
-            var row = Row(updraft, circle, instrument, 0.15 * step * thermal.RadiusM);
+            var row = Row(updraft, circle, instrument, 0.1 * step * thermal.RadiusM);
             if (rows.Count > 0 && row.SwingMs <= rows[^1].SwingMs)
                 break;
             rows.Add(row);
@@ -79,8 +79,17 @@ public sealed class SwingTable
         }
 
         var levelS = CentreShift.LevelSFor(circle, offsetM);
-        return new(offsetM, best, worst, MeanClimbMs(updraft, circle, offsetM), levelS > 0 ? levelS : null, Tighten(circle, offsetM));
+        var climb = MeanClimbMs(updraft, circle, offsetM);
+        return new(offsetM, best, worst, climb, levelS > 0 ? levelS : null, Shallow(circle, offsetM), Tighten(circle, offsetM));
     }
+
+    /// <summary>The seconds, if the two half rolls leave any, for which <see cref="SwingRow.ShallowByDeg"/> less bank does it.</summary>
+    private static double? Shallow(Circle circle, double offsetM) =>
+        circle.BankDeg - SwingRow.ShallowByDeg >= 5
+        && CentreShift.ShallowSFor(circle, SwingRow.ShallowByDeg, offsetM) is { } seconds
+        && seconds >= SwingRow.ShallowByDeg / circle.Glider.RollRateDegS
+            ? seconds
+            : null;
 
     /// <summary>The extra bank, to 10°, that moves the centre so far if held 450° and eased over half a turn; null if it cannot.</summary>
     private static double? Tighten(Circle circle, double offsetM)
@@ -105,10 +114,16 @@ public sealed class SwingTable
 /// <param name="WeakestMs">Weakest reading round the circle, m/s.</param>
 /// <param name="MeanClimbMs">Mean climb on that circle, m/s.</param>
 /// <param name="LevelS">Seconds wings level that move the centre onto the core; null where the two rolls alone move it further.</param>
+/// <param name="ShallowS">Seconds, from the middle of one roll to the middle of the other, with <see cref="ShallowByDeg"/> less bank
+/// that move it there; null where the rolls alone move it further or no time does.</param>
 /// <param name="TightenDeg">Degrees more bank from the best point, held through 450° and eased over half a turn, that move it
 /// there; null where 10° are not enough.</param>
-public sealed record SwingRow(double OffsetM, double StrongestMs, double WeakestMs, double MeanClimbMs, double? LevelS, double? TightenDeg)
+public sealed record SwingRow(
+    double OffsetM, double StrongestMs, double WeakestMs, double MeanClimbMs, double? LevelS, double? ShallowS, double? TightenDeg)
 {
+    /// <summary>Bank taken off by the move between tightening and straightening, degrees.</summary>
+    public const double ShallowByDeg = 15;
+
     /// <summary>Strongest less weakest reading, m/s.</summary>
     public double SwingMs => StrongestMs - WeakestMs;
 }

@@ -20,6 +20,7 @@ internal static class BriefsFeature
         ShowBrief.MapApi(briefs);
         ShowBrief.MapPages(app);
         PrintBrief.Map(app);
+        PrintTechnique.Map(app);
         SubmitBriefForm.Map(app);
     }
 }

@@ -20,7 +20,7 @@ internal sealed class DemonstrationDays(SiteStore sites, SoundingStore soundings
         GroundCover = "crops",
         Units = "feet-and-knots",
         Runways = [new("06", 58, "grass"), new("24", 238, "grass")],
-        Terrain = "flat farmland, low hills from 15 km west",
+        Terrain = "flat farmland",
     };
 
     private static readonly (string Id, string File, DateOnly Date, double? MaxC, double? Cloud, string Wetness)[] Days =

@@ -66,7 +66,7 @@ public sealed class CirclingOptimumTests
         for (var bank = 10; bank <= 60; bank += 2)
         {
             var root = Math.Sqrt(1 / Math.Cos(bank * Math.PI / 180));
-            for (var over = 1.1; over < 1.6; over += 0.05)
+            for (var over = Glider.LeastSpeedOverStall; over < 1.6; over += 0.05)
             {
                 var circle = Circle.At(glider, bank, Speed.FromMetresPerSecond(over * root * glider.Stall.MetresPerSecond));
                 Assert.True(CirclingOptimum.Climb(circle, updraft.UpdraftMs) <= best + 1e-4);

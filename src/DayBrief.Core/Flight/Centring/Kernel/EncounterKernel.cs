@@ -65,6 +65,7 @@ internal static class EncounterKernel
         s.NeighbourStrength = T.Load(set.NeighbourStrength.AsSpan(first));
         s.ShearX = T.Load(set.ShearX.AsSpan(first));
         s.ShearY = T.Load(set.ShearY.AsSpan(first));
+        s.Dither = T.Load(set.Dither.AsSpan(first));
         s.Reading = T.Of(-1);
         s.EntryBest = T.Of(-Pilot.Nothing);
         s.LaterBest = T.Of(-Pilot.Nothing);

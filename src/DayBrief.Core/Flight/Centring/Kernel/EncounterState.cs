@@ -16,7 +16,7 @@ internal struct EncounterState<T>
     public T Gust, GustPerSecond, Wander;
 
     // the encounter's own lot
-    public T NeighbourX, NeighbourY, NeighbourStrength, AgeShare, ShearX, ShearY;
+    public T NeighbourX, NeighbourY, NeighbourStrength, AgeShare, ShearX, ShearY, Dither;
 
     // the pilot's mind
     public T Phase, Side, BankWanted, UntilClock, UntilTurned, WindowStart, Best, BestAt, Worst, WorstAt;

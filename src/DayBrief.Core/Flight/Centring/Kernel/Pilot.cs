@@ -23,7 +23,8 @@ internal static class Pilot
     private const float LongestSearch = 6;
 
     /// <summary>What follows from the state at a step's end, <paramref name="clock"/>, for the next step.</summary>
-    /// <remarks>Events are dated half a step back and due times met half a step early, so that on average neither is late.</remarks>
+    /// <remarks>Events are dated half a step back, due times met half a step early and spread over a step, so that on average
+    /// nothing is late at any step.</remarks>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static void Decide<T>(ref EncounterState<T> s, Flying f, in Tempo tempo, float clock)
         where T : struct, ILane<T>
@@ -38,7 +39,7 @@ internal static class Pilot
         }
 
         if (f.TightenFrom < Flying.NoSwing)
-            Ease(ref s, f);
+            Ease(ref s, f, in tempo);
         if (f.Corrects || f.FirstTurn == FirstTurn.LevelledAfter270)
             Resume(ref s, f, Is(s.Phase, Level) & (T.Of(clock + (0.5f * tempo.Step)) > s.UntilClock));
     }
@@ -52,7 +53,7 @@ internal static class Pilot
         if (!T.Any(straight))
             return;
 
-        var now = T.Of(clock - (0.5f * tempo.Step) + f.EntryDelay);
+        var now = T.Of(clock - (0.5f * tempo.Step) + f.EntryDelay) + (s.Dither * T.Of(tempo.Step));
         s.EntryBest = T.Select(straight, T.Max(s.EntryBest, s.Reading), s.EntryBest);
         var surge = Is(s.Phase, Approaching) & (s.Felt > T.Of(f.SurgeMs));
         s.Phase = T.Select(surge, T.Of(Surging), s.Phase);
@@ -76,7 +77,7 @@ internal static class Pilot
     {
         var open = Is(s.Phase, Circling) & (s.FirstTurnJudged < T.Of(0.5f));
         var drop = s.EntryBest - T.Of(0.3f * f.CoreMs);
-        var due = open & (s.Turned + T.Of(tempo.HalfTurn) > T.Of(f.JudgeAt));
+        var due = open & (Due(ref s, in tempo) > T.Of(f.JudgeAt));
         s.FirstTurnJudged = T.Select(due, T.Of(1), s.FirstTurnJudged);
         if (f.FirstTurn == FirstTurn.Reversed)
         {
@@ -91,7 +92,7 @@ internal static class Pilot
         var missed = due & (s.LaterBest < drop);
         s.Phase = T.Select(missed, T.Of(Level), s.Phase);
         s.BankWanted = T.Select(missed, T.Of(0), s.BankWanted);
-        s.UntilClock = T.Select(missed, T.Of(clock + (f.Bank / f.RollRate) + f.LevelS), s.UntilClock);
+        s.UntilClock = T.Select(missed, T.Of(clock + (f.Bank / f.RollRate) + f.LevelS) + (s.Dither * T.Of(tempo.Step)), s.UntilClock);
     }
 
     /// <summary>Notes the strongest and weakest reading and where; after a full turn decides which correction comes and where.</summary>
@@ -133,24 +134,24 @@ internal static class Pilot
     private static void Act<T>(ref EncounterState<T> s, Flying f, in Tempo tempo, float clock)
         where T : struct, ILane<T>
     {
-        var act = Is(s.Phase, Circling) & (s.Turned + T.Of(tempo.HalfTurn) > s.Pending);
+        var act = Is(s.Phase, Circling) & (Due(ref s, in tempo) > s.Pending);
         if (!T.Any(act))
             return;
 
         var shift = act & (s.PendingIsShift > T.Of(0.5f));
         s.Phase = T.Select(act, T.Select(shift, T.Of(Level), T.Of(Tight)), s.Phase);
         s.BankWanted = T.Select(act, T.Select(shift, T.Of(0), s.Side * T.Of(f.Bank + f.Tighten)), s.BankWanted);
-        s.UntilClock = T.Select(shift, T.Of(clock + (f.Bank / f.RollRate)) + s.LevelFor, s.UntilClock);
+        s.UntilClock = T.Select(shift, T.Of(clock + (f.Bank / f.RollRate)) + s.LevelFor + (s.Dither * T.Of(tempo.Step)), s.UntilClock);
         s.UntilTurned = T.Select(act, s.Turned + T.Of(f.HoldTight), s.UntilTurned);
         s.Pending = T.Select(act, T.Of(Nothing), s.Pending);
     }
 
     /// <summary>Holds the tighter bank for its time and lets it out over the next half turn.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private static void Ease<T>(ref EncounterState<T> s, Flying f)
+    private static void Ease<T>(ref EncounterState<T> s, Flying f, in Tempo tempo)
         where T : struct, ILane<T>
     {
-        var tight = Is(s.Phase, Tight) & (s.Turned > s.UntilTurned);
+        var tight = Is(s.Phase, Tight) & (Due(ref s, in tempo) > s.UntilTurned);
         s.Phase = T.Select(tight, T.Of(Easing), s.Phase);
         s.UntilTurned = T.Select(tight, s.Turned + T.Of(MathF.PI), s.UntilTurned);
         var easing = Is(s.Phase, Easing);
@@ -176,6 +177,11 @@ internal static class Pilot
         s.Best = T.Select(where, T.Of(-Nothing), s.Best);
         s.Worst = T.Select(where, T.Of(Nothing), s.Worst);
     }
+
+    /// <summary>The angle turned against which due angles are met: half a step early, spread over a step.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static T Due<T>(ref EncounterState<T> s, in Tempo tempo)
+        where T : struct, ILane<T> => s.Turned + T.Of(tempo.HalfTurn) + (s.Dither * T.Of(2 * tempo.HalfTurn));
 
     private static T Is<T>(T phase, float which)
         where T : struct, ILane<T> => T.Equal(phase, T.Of(which));

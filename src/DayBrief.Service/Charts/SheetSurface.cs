@@ -1,6 +1,4 @@
-using DayBrief.Service.Charts;
-
-namespace DayBrief.Service.Features.Briefs;
+namespace DayBrief.Service.Charts;
 
 /// <summary>An A4 page in points that is filled from the top.</summary>
 internal sealed class SheetSurface(string title, string description)

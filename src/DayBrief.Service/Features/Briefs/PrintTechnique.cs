@@ -1,0 +1,58 @@
+using DayBrief.Flight.Gliders;
+using DayBrief.Service.Charts;
+using DayBrief.Service.Features.Technique;
+using Hangfire;
+using Microsoft.AspNetCore.Http.HttpResults;
+
+namespace DayBrief.Service.Features.Briefs;
+
+/// <summary>The technique page for the board, for the glider, instrument and experience of the link.</summary>
+internal static class PrintTechnique
+{
+    internal static void Map(WebApplication app)
+    {
+        app.MapGet("/briefs/{id}/technique", ShowSheet).ExcludeFromDescription();
+        app.MapGet("/briefs/{id}/technique.pdf", ShowPdf).ExcludeFromDescription();
+    }
+
+    private static Results<RazorComponentResult<SheetPage>, RazorComponentResult<NotFoundPage>, RedirectHttpResult> ShowSheet(
+        string id, HttpRequest request, BriefDesk desk, TechniqueDesk technique, IBackgroundJobClient jobs)
+    {
+        if (desk.Find(id) is not { } made)
+            return NotFoundPage.Result("brief");
+        if (DrawingOf(made, request, technique, jobs) is not { } drawing)
+            return TypedResults.Redirect($"/briefs/{id}#fly");
+        return new RazorComponentResult<SheetPage>(new Dictionary<string, object?>
+        {
+            [nameof(SheetPage.Id)] = id,
+            [nameof(SheetPage.Sheet)] = drawing,
+            [nameof(SheetPage.Pdf)] = $"/briefs/{id}/technique.pdf{request.QueryString}",
+        });
+    }
+
+    private static Results<FileContentHttpResult, RazorComponentResult<NotFoundPage>, RedirectHttpResult> ShowPdf(
+        string id, HttpRequest request, BriefDesk desk, TechniqueDesk technique, IBackgroundJobClient jobs)
+    {
+        if (desk.Find(id) is not { } made)
+            return NotFoundPage.Result("brief");
+        return DrawingOf(made, request, technique, jobs) is { } drawing
+            ? TypedResults.File(PrintBrief.Pdf(made, drawing), "application/pdf")
+            : TypedResults.Redirect($"/briefs/{id}#fly");
+    }
+
+    /// <summary>Null while the study is being computed, and on a day without thermals: the brief says which.</summary>
+    private static Drawing? DrawingOf(MadeBrief made, HttpRequest request, TechniqueDesk technique, IBackgroundJobClient jobs)
+    {
+        var pilot = Pilot.Of(request);
+        var reader = Reader.Of(made.Brief.Site, request.Query["units"].FirstOrDefault());
+        var view = TechniqueView.For(made.Brief, pilot, reader.IsMetric, made.Inputs.InstructorNote, technique, jobs);
+        var demonstration = made.Inputs.Demonstration ? " Invented, for demonstration." : "";
+        return view?.Facts is { } facts
+            ? TechniqueSheet.Draw(
+                facts,
+                $"How to fly it: {made.Brief.Site.Name}",
+                $"{Reader.Date(made.Brief.Date)}, for a {GenericGlider.Of(pilot.Glider).Name}, variometer {pilot.Variometer.LagS:0.#} s.{demonstration}",
+                Advice.Standing)
+            : null;
+    }
+}
