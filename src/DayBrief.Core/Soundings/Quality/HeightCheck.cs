@@ -11,6 +11,9 @@ internal static class HeightCheck
     private const double ToleranceOfThickness = 0.01;
     private const double HighestHpa = 100;
 
+    /// <summary>Station lists and ascents often differ by 10 to 20 m (barometer, launch point, old sites).</summary>
+    private const double GroundToleranceM = 30;
+
     public static void Check(IReadOnlyList<ReadLevel> levels, RemarkList remarks)
     {
         ReadLevel? known = null;
@@ -30,6 +33,20 @@ internal static class HeightCheck
 
                 (known, thickness) = (level, 0);
             }
+        }
+    }
+
+    /// <summary>The lowest level against the elevation that the input states: another site, or heights above ground.</summary>
+    public static void Ground(IReadOnlyList<ReadLevel> levels, double? elevationM, RemarkList remarks)
+    {
+        var ground = levels.FirstOrDefault(level => level.TemperatureC is not null);
+        if (ground?.HeightM is { } height && elevationM is { } elevation && Math.Abs(height - elevation) > GroundToleranceM)
+        {
+            remarks.Add(
+                Severity.Warning,
+                "elevation-disagrees",
+                $"The lowest level is at {height:0} m, the elevation is given as {elevation:0} m. Are the heights above sea level?",
+                ground.PressureHpa);
         }
     }
 

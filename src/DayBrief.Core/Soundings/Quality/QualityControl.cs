@@ -22,7 +22,9 @@ internal static class QualityControl
         SuperadiabaticLayers.Check(column, ascent.Remarks);
         Gaps.Check(column, ascent.TurnsReported, ascent.Remarks);
         HeightCheck.Check(levels, ascent.Remarks);
+        HeightCheck.Ground(levels, ascent.Source.Elevation?.Metres, ascent.Remarks);
         LowTop.Check(column, ascent.Remarks);
+        BalloonDrift.Check(levels, ascent.Source.Position, ascent.Remarks);
         MissingFacts.Check(ascent);
         return new()
         {

@@ -90,6 +90,17 @@ public sealed class QualityControlTests
             remark => remark.Code == "height-disagrees" && remark.Level!.Value.Hectopascals == 850);
     }
 
+    [Theory]
+    [InlineData(120, false)]
+    [InlineData(500, true)]
+    public void A_lowest_level_far_from_the_elevation_is_a_warning(double elevation, bool warned)
+    {
+        var levels = Typed(Plain);
+        levels[0] = levels[0] with { HeightM = 100 };
+        var sounding = SoundingReader.Read(new TypedSounding { ElevationM = elevation, Levels = levels });
+        Assert.Equal(warned, sounding.Remarks.Any(remark => remark is { Code: "elevation-disagrees", Severity: Severity.Warning }));
+    }
+
     [Fact]
     public void A_repeated_level_keeps_the_first_and_says_so()
     {

@@ -23,7 +23,8 @@ internal static class CsvNumber
                 digits[text.IndexOf(',')] = '.';
             }
 
-            if (text[0] == '\u2212')
+            // A minus sign or an en dash from a word processor.
+            if (text[0] is '\u2212' or '\u2013')
             {
                 digits[0] = '-';
             }

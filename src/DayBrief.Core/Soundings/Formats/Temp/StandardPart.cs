@@ -6,6 +6,7 @@ internal sealed class StandardPart(TempPart part, TempHeader header, TempAscent 
 {
     private readonly IReadOnlyList<StandardLevel> _levels = StandardLevel.Of(part.Letter);
     private int _last = -1;
+    private bool _goesOn;
 
     protected override void Element()
     {
@@ -77,25 +78,27 @@ internal sealed class StandardPart(TempPart part, TempHeader header, TempAscent 
 
         var level = new ReadLevel(group.Origin) { PressureHpa = pressureHpa, HeightM = heightM, Rank = TempRank.Standard };
         var wind = Ahead(2);
-        var presence = WindPresence.Of(Part, Header, _last, isSurface, wind);
-        if (presence == WindPresence.Kind.Lost)
+        switch (WindPresence.Of(Part, Header, _last, isSurface, _goesOn, wind))
         {
-            Ascent.Unreadable(group, $"a group of this level is missing before {wind?.Text}; its temperature and wind are left out.");
-            Add(level);
-            At += 2;
-            return;
+            case WindPresence.Kind.Lost:
+                Ascent.Unreadable(group, $"a group of this level is missing before {wind?.Text}; its temperature and wind are left out.");
+                Add(level);
+                At += 2;
+                break;
+            case WindPresence.Kind.Cut:
+                Add(WithTemperature(level, temperature));
+                Cut(wind ?? temperature);
+                break;
+            case WindPresence.Kind.Given:
+                _goesOn |= !isSurface && wind!.Value.Text != "/////" && !WindPresence.IsDue(_levels[_last], Part, Header);
+                Add(WithWind(WithTemperature(level, temperature), wind!.Value));
+                At += 3;
+                break;
+            default:
+                Add(WithTemperature(level, temperature));
+                At += 2;
+                break;
         }
-
-        level = WithTemperature(level, temperature);
-        if (presence == WindPresence.Kind.Cut)
-        {
-            Add(level);
-            Cut(wind ?? temperature);
-            return;
-        }
-
-        Add(presence == WindPresence.Kind.Given ? WithWind(level, wind!.Value) : level);
-        At += presence == WindPresence.Kind.Given ? 3 : 2;
     }
 
     private void Tropopause(TempGroup group)

@@ -97,6 +97,13 @@ public sealed class DamagedTempTests
         Assert.DoesNotContain(sounding.Levels, level => level.Pressure.Hectopascals is <= 400 and not (105 or 159) && level.Wind is not null);
     }
 
+    /// <summary>Some stations send winds and a header that denies them.</summary>
+    [Fact]
+    public void Winds_that_the_header_denies_are_read() =>
+        Assert.Equal(
+            Text.Read(DomainMessages.A).Levels,
+            Text.Read(DomainMessages.A.Replace("TTAA 72121", "TTAA 7212/", StringComparison.Ordinal)).Levels);
+
     [Fact]
     public void A_report_of_winds_alone_is_refused() =>
         Assert.Equal("wind-only", Text.Refused(DomainMessages.A[DomainMessages.A.IndexOf("PPBB", StringComparison.Ordinal)..]).Code);
