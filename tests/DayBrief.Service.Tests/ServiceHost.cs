@@ -19,7 +19,8 @@ public sealed class ServiceHost : IAsyncDisposable
     /// <summary>Where a browser finds it.</summary>
     public Uri Address => _factory.ClientOptions.BaseAddress;
 
-    public HttpClient Client() => _factory.CreateClient(new() { AllowAutoRedirect = false });
+    /// <summary>A client that shows redirections instead of following them.</summary>
+    public HttpClient Client() => new(new HttpClientHandler { AllowAutoRedirect = false }) { BaseAddress = Address };
 
     public async ValueTask DisposeAsync()
     {

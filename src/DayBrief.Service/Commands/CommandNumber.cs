@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Globalization;
 
 namespace DayBrief.Service.Commands;
 
@@ -6,16 +8,18 @@ namespace DayBrief.Service.Commands;
 internal static class CommandNumber
 {
     public static void InRange(Option<double?> option, double min, double max) =>
-        option.Validators.Add(result =>
-        {
-            if (result.GetValueOrDefault<double?>() is { } value && !(value >= min && value <= max))
-                result.AddError($"{option.Name} must be from {min} to {max}.");
-        });
+        option.Validators.Add(result => Check(result, option.Name, min, max));
 
     public static void InRange(Option<double[]> option, double min, double max) =>
-        option.Validators.Add(result =>
+        option.Validators.Add(result => Check(result, option.Name, min, max));
+
+    /// <summary>Looks at the words themselves: a word that is no number is reported by the parser.</summary>
+    private static void Check(OptionResult result, string name, double min, double max)
+    {
+        foreach (var token in result.Tokens)
         {
-            if ((result.GetValueOrDefault<double[]>() ?? []).Any(value => !(value >= min && value <= max)))
-                result.AddError($"{option.Name} must be from {min} to {max}.");
-        });
+            if (double.TryParse(token.Value, NumberStyles.Float, CultureInfo.InvariantCulture, out var value) && !(value >= min && value <= max))
+                result.AddError($"{name} must be from {min} to {max}.");
+        }
+    }
 }

@@ -35,7 +35,7 @@ internal sealed class DayOptions
         });
         _date.Validators.Add(result =>
         {
-            if (!TryDate(result.GetValueOrDefault<string>(), out _))
+            if (!TryDate(result.Tokens.Count > 0 ? result.Tokens[0].Value : null, out _))
                 result.AddError("--date must be a date such as 2026-05-21.");
         });
     }

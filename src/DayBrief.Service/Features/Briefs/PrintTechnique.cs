@@ -47,7 +47,7 @@ internal static class PrintTechnique
         var reader = Reader.Of(made.Brief.Site, request.Query["units"].FirstOrDefault());
         var view = TechniqueView.For(made.Brief, pilot, reader.IsMetric, made.Inputs.InstructorNote, technique, jobs);
         var demonstration = made.Inputs.Demonstration ? " Invented, for demonstration." : "";
-        return view?.Facts is { } facts
+        return view?.Facts is { Study.CentredClimbMs: > 0 } facts
             ? TechniqueSheet.Draw(
                 facts,
                 $"How to fly it: {made.Brief.Site.Name}",

@@ -35,7 +35,7 @@ internal sealed record CentringJson
     {
         Circle = CircleJson.Of(result.Circle),
         Optimum = OptimumJson.Of(result.Optimum),
-        Instrument = new(Json.Rounded(result.LagS, 3), Json.Rounded(result.LagDeg, 2)),
+        Instrument = new(Json.Rounded(result.LagS, 3), Json.Rounded(result.LagDeg, 2), result.Instrument.LagS),
         RollOut = RollOutJson.Of(result.RollOut),
         SimulatedRollOut = RollOutJson.Of(result.SimulatedRollOut),
         Swing = [.. result.Swing.Rows.Select(SwingJson.Of)],
@@ -70,7 +70,8 @@ internal sealed record OptimumJson(double? BankDeg, double? SpeedKt, double? Cli
         Json.Rounded(optimum.FlatToDeg, 1));
 }
 
-internal sealed record InstrumentJson(double? LagS, double? LagDeg);
+/// <summary>Lag of the reading in this circle, and the time constant it comes from.</summary>
+internal sealed record InstrumentJson(double? LagS, double? LagDeg, double TimeConstantS);
 
 internal sealed record RollOutJson(double? AfterWorstReadingDeg, double? AfterWorstReadingS, double? LevelS)
 {
@@ -78,7 +79,7 @@ internal sealed record RollOutJson(double? AfterWorstReadingDeg, double? AfterWo
         Json.Rounded(rollOut.AfterWorstReadingDeg, 1), Json.Rounded(rollOut.AfterWorstReadingS, 2), Json.Rounded(rollOut.LevelS, 2));
 }
 
-internal sealed record SwingJson(double? OffsetM, double? StrongestMs, double? WeakestMs, double? MeanClimbMs, double? LevelS, double? TightenDeg)
+internal sealed record SwingJson(double? OffsetM, double? StrongestMs, double? WeakestMs, double? MeanClimbMs, double? LevelS, double? ShallowS, double? TightenDeg)
 {
     public static SwingJson Of(SwingRow row) => new(
         Json.Rounded(row.OffsetM, 1),
@@ -86,6 +87,7 @@ internal sealed record SwingJson(double? OffsetM, double? StrongestMs, double? W
         Json.Rounded(row.WeakestMs, 3),
         Json.Rounded(row.MeanClimbMs, 3),
         Json.Rounded(row.LevelS, 2),
+        Json.Rounded(row.ShallowS, 2),
         Json.Rounded(row.TightenDeg, 1));
 }
 

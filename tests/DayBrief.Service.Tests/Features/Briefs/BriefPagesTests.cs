@@ -11,7 +11,8 @@ public sealed class BriefPagesTests(ServiceHost host)
     [Fact]
     public async Task A_new_install_shows_the_finished_demonstration_and_says_that_it_is_invented()
     {
-        var page = await GetAsync("/");
+        await using var fresh = new ServiceHost();
+        var page = WebUtility.HtmlDecode(await fresh.Client().GetStringAsync("/", Stopping));
         Assert.Contains("Harrowmere (invented)", page);
         Assert.Contains("Demonstration: field, ascent and day are invented.", page);
         Assert.Contains("Broad, ", page);
