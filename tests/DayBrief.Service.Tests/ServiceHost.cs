@@ -11,7 +11,7 @@ public sealed class ServiceHost : IAsyncDisposable
     public ServiceHost()
     {
         _factory = new WebApplicationFactory<Program>()
-            .WithWebHostBuilder(host => host.UseSetting("DAYBRIEF_DATA", _data));
+            .WithWebHostBuilder(host => host.UseSetting("DAYBRIEF_DATA", _data).UseSetting("urls", "http://127.0.0.1:0"));
         _factory.UseKestrel(0);
         _factory.StartServer();
     }

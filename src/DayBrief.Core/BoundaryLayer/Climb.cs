@@ -53,17 +53,25 @@ public readonly record struct Climb(double? ClimbMs, double CoreMs, double BestH
     internal static Climb In(double depthM, double wStar, double usableMs, double ceilingM)
     {
         var (best, core, bestHeight, top) = (0.0, 0.0, 0.0, double.NaN);
+        var (before, lastGood) = (0.0, -2);
         for (var i = 0; i < Heights; i++)
         {
             var height = Shares[i] * depthM;
             if (height > ceilingM)
+            {
+                top = lastGood == i - 1 ? ceilingM : top;
                 break;
+            }
+
             var updraft = Updraft.At(Shares[i], CubeRoots[i], depthM, wStar);
             var climb = OfCore(updraft);
             if (climb > best)
                 (best, core, bestHeight) = (climb, Picking * updraft.CentreMs, height);
             if (climb >= usableMs && climb > 0)
-                top = i + 1 < Heights ? Math.Min(ceilingM, Shares[i + 1] * depthM) : height;
+                (top, lastGood) = (height, i);
+            else if (lastGood == i - 1)
+                top += (before - usableMs) / (before - climb) * Shares[0] * depthM;
+            before = climb;
         }
 
         return new(best > 0 ? best : null, core, bestHeight, double.IsNaN(top) ? null : top);

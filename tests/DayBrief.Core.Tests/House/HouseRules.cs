@@ -86,6 +86,15 @@ public sealed partial class HouseRules
         Assert.Empty(listed.Except(cited));
     }
 
+    /// <summary>README, "Where is it computed?": every number leads to its file and its test.</summary>
+    [Fact]
+    public void Every_link_of_the_README_leads_somewhere()
+    {
+        var links = Link().Matches(File.ReadAllText(Path.Combine(Repository.Root, "README.md"))).Select(match => match.Groups[1].Value).ToArray();
+        Assert.True(links.Length > 40, "the table of computations is there");
+        Assert.DoesNotContain(links, link => !Path.Exists(Path.Combine(Repository.Root, link)));
+    }
+
     internal static string Relative(string folder, string file) => Path.GetRelativePath(folder, file).Replace('\\', '/');
 
     private static IEnumerable<string> Trespasses(string project, string prefix, Dictionary<string, string[]> mayUse) =>
@@ -98,6 +107,9 @@ public sealed partial class HouseRules
         where other != folder && !mayUse[folder].Contains(other.Replace('/', '.'))
         where Regex.IsMatch(File.ReadAllText(file), $@"\b{Regex.Escape(ns)}\b")
         select $"{relative} uses {ns}";
+
+    [GeneratedRegex(@"\]\(((?:src|tests|docs)/[^)]+|[A-Z]+(?:\.md)?)\)")]
+    private static partial Regex Link();
 
     [GeneratedRegex("(Helper|Manager|Utils|Util|Common|Misc)s?$")]
     private static partial Regex EmptyName();

@@ -47,7 +47,7 @@ internal static class HazardText
             HazardKind.Crosswind => $"About {Wind()} across runway {hazard.About} this morning. The site's and your own limits decide.",
             HazardKind.WindAloft => $"Mean {Wind()} in the layer. Thermals are torn and drift fast: mind the way back against it.",
             HazardKind.WindGradient => $"{Wind()} close above the ground. Expect to lose airspeed on the approach.",
-            HazardKind.LowCloud => $"First base about {Height()}. Keep the cloud distance and the sight your rules ask for.",
+            HazardKind.LowCloud => $"First base {(hazard.Value < 60 ? "close to the ground" : $"about {Height()}")}. Keep the cloud distance and the sight your rules ask for.",
             HazardKind.LowTops => $"Thermals end about {Height()}. Little time to search: stay within reach of the circuit.",
             HazardKind.Icing => $"0 °C at {Height()}, below the usable top: wet wings and ballast freeze, canopies mist.",
             HazardKind.Oxygen => $"The usable top is {Height()} above sea level: oxygen rules and thin air.",
