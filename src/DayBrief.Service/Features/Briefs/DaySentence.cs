@@ -11,7 +11,13 @@ internal static class DaySentence
         if (day is not { MaxUsableTop: { } top, MaxClimb: { } climb, Times: { FirstUsable: { } first, Last: { } last } })
             return day.ThermalType.Reasons is [var reason, ..] ? reason.In(reader.Units) : "No usable thermals.";
         var kind = day.ThermalType.Kind == ThermalKind.ShortLived ? "Short-lived" : "Broad";
-        var (dry, under) = day.Cloud.Unknown ? ("", "") : day.Cloud.Dry ? (" dry", "") : ("", " under cumulus");
+        var (dry, under) = day.Cloud switch
+        {
+            { Unknown: true } => ("", ""),
+            { Dry: true } => (" dry", ""),
+            { MaxCoverOktas: < 0.5 } => (" almost dry", ""),
+            _ => ("", " under cumulus"),
+        };
         return $"{kind}, {Strength(climb.MetresPerSecond)}{dry} thermals{under} from {reader.Time(first)} to {reader.Time(last)}, "
             + $"usable to {reader.Height(top.Metres)}{Clause(day, reader)}.";
     }
