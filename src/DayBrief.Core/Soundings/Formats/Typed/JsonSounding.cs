@@ -33,6 +33,7 @@ internal static class JsonSounding
         var typed = Typed(root, shared, path, out var ignored);
         var ascent = TypedLevels.Read(typed, path);
         ascent.Source = ascent.Source with { Format = FormatName };
+        ascent.IsForecast = path.Length > 0;
         if (ignored.Count > 0)
         {
             var names = $"{string.Join(", ", ignored)}. Known are {string.Join(", ", JsonLevel.Names)}.";
