@@ -2,7 +2,14 @@ using BenchmarkDotNet.Configs;
 using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using DayBrief.Benchmarks;
 
-// in this process: the kernel's results depend on the compiled code here, and no second build is needed
+if (args is ["--cpu"])
+{
+    CpuTime.Print();
+    return;
+}
+
+// in this process: no second build, and the library is the optimised one that lies beside this program
 var job = Job.ShortRun.WithToolchain(InProcessEmitToolchain.Instance);
-BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args, DefaultConfig.Instance.AddJob(job));
+BenchmarkSwitcher.FromAssembly(typeof(CpuTime).Assembly).Run(args, DefaultConfig.Instance.AddJob(job));

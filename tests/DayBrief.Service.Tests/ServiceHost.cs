@@ -8,8 +8,16 @@ public sealed class ServiceHost : IAsyncDisposable
     private readonly string _data = Directory.CreateTempSubdirectory("daybrief-test-").FullName;
     private readonly WebApplicationFactory<Program> _factory;
 
-    public ServiceHost() => _factory = new WebApplicationFactory<Program>()
-        .WithWebHostBuilder(host => host.UseSetting("DAYBRIEF_DATA", _data));
+    public ServiceHost()
+    {
+        _factory = new WebApplicationFactory<Program>()
+            .WithWebHostBuilder(host => host.UseSetting("DAYBRIEF_DATA", _data));
+        _factory.UseKestrel(0);
+        _factory.StartServer();
+    }
+
+    /// <summary>Where a browser finds it.</summary>
+    public Uri Address => _factory.ClientOptions.BaseAddress;
 
     public HttpClient Client() => _factory.CreateClient(new() { AllowAutoRedirect = false });
 

@@ -30,7 +30,7 @@ internal sealed class CloudAssessment
     private readonly DayTrack _track;
     private readonly Headline _headline;
     private readonly Profile _profile;
-    private readonly List<string> _reasons = [];
+    private readonly List<Phrase> _reasons = [];
 
     public CloudAssessment(DayFrame frame, DayTrack track, Headline headline, Profile profile)
     {
@@ -47,7 +47,7 @@ internal sealed class CloudAssessment
     public CloudOutlook Assess()
     {
         if (!_frame.Air.HasMoisture)
-            return new() { Unknown = true, Reasons = ["The ascent has no dew points: cloud is not known."] };
+            return new() { Unknown = true, Reasons = [Phrase.Plain("The ascent has no dew points: cloud is not known.")] };
         if (_headline.FirstCloud < 0)
             return new() { Dry = true, Reasons = [DryReason()] };
         var (over, shower, thunder) = (-1, -1, -1);
@@ -80,15 +80,15 @@ internal sealed class CloudAssessment
 
     private bool HasCloud(int i) => _track.CumulusCover[i] >= Headline.FirstCloudShare;
 
-    private string DryReason()
+    private Phrase DryReason()
     {
         var nearest = Enumerable.Range(0, _track.DepthM.Length)
             .Where(i => double.IsFinite(_track.DepthM[i]) && double.IsFinite(_track.LclM[i]))
             .OrderBy(i => _track.LclM[i] - _track.DepthM[i])
             .Cast<int?>().FirstOrDefault();
         return nearest is { } i
-            ? Text($"No cumulus: when thermals come nearest, they reach {_track.DepthM[i]:0} m and would need {_track.LclM[i]:0} m to condense.")
-            : "No cumulus: no thermals.";
+            ? Text($"No cumulus: when thermals come nearest, they reach {Height.FromMetres(_track.DepthM[i])} and would need {Height.FromMetres(_track.LclM[i])} to condense.")
+            : Text($"No cumulus: no thermals.");
     }
 
     private Height? BaseAtStrongest()
@@ -115,13 +115,13 @@ internal sealed class CloudAssessment
         if (over < 0 && depth >= DeepM)
         {
             over = i;
-            _reasons.Add(Text($"Overdevelopment from {_frame.Times[i]:HH:mm}: the broadest clouds grow {rise}{depth:0} m deep, tops {topC:0} °C."));
+            _reasons.Add(Text($"Overdevelopment from {_frame.Times[i]:HH:mm}: the broadest clouds grow {rise}{Height.FromMetres(depth)} deep, tops {topC:0} °C."));
         }
 
         if (shower < 0 && depth >= ShowerM && topC <= ShowerC)
         {
             shower = i;
-            _reasons.Add(Text($"Showers from {_frame.Times[i]:HH:mm}: clouds {rise}{depth:0} m deep, tops {topC:0} °C (−10 °C or colder)."));
+            _reasons.Add(Text($"Showers from {_frame.Times[i]:HH:mm}: clouds {rise}{Height.FromMetres(depth)} deep, tops {topC:0} °C (−10 °C or colder)."));
         }
 
         if (thunder < 0 && shower >= 0 && topC <= ThunderC)
@@ -138,7 +138,7 @@ internal sealed class CloudAssessment
         if (energy.CapeJkg < ThunderCape && !(k > ThunderK))
             return;
         thunder = i;
-        var index = k is { } known ? Text($", K index {known:0}") : "";
+        var index = k is { } known ? string.Create(CultureInfo.InvariantCulture, $", K index {known:0}") : "";
         _reasons.Add(Text($"Thunder possible from {_frame.Times[i]:HH:mm}: CAPE {energy.CapeJkg:0} J/kg, inhibition {energy.CinJkg:0} J/kg{index}."));
     }
 
@@ -155,12 +155,12 @@ internal sealed class CloudAssessment
             var spread = (air - dewPoint).Kelvins;
             if (spread > SpreadDepressionK)
                 continue;
-            _reasons.Add(Text($"Cumulus spreads out: its tops stop under the inversion at {baseM:0} m ({inversion.Strength.Kelvins:0.#} K), where the air is only {spread:0.#} K from saturation."));
+            _reasons.Add(Text($"Cumulus spreads out: its tops stop under the inversion at {Height.FromMetres(baseM)} ({inversion.Strength.Kelvins:0.#} K), where the air is only {spread:0.#} K from saturation."));
             return true;
         }
 
         return false;
     }
 
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+    private static Phrase Text(FormattableString text) => Phrase.Of(text);
 }

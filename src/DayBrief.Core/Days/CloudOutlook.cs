@@ -39,5 +39,5 @@ public sealed record CloudOutlook
     public DateTimeOffset? Thunder { get; init; }
 
     /// <summary>In words, why.</summary>
-    public required IReadOnlyList<string> Reasons { get; init; }
+    public required IReadOnlyList<Phrase> Reasons { get; init; }
 }

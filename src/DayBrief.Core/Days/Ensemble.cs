@@ -7,10 +7,10 @@ internal sealed class Ensemble
 {
     /// <summary>How far each input lies from what is assumed, one standard deviation.</summary>
     /// <remarks>Set once, from what such inputs are known to be worth (common practice, no source): a maximum temperature
-    /// forecast for the same day ±1.5 K; dew point ±1.2 K; cloud ±1 okta; ground moisture ±0.12 of α; the air aloft ±1 K
-    /// (between morning and afternoon ascents of published pairs it changed by 1.1 K on average); entrainment ratio ±30 %; divergence ±4·10⁻⁶ s⁻¹
-    /// (4 mm/s at 1000 m).</remarks>
-    public static readonly DayMember Spread = new(1.5, 1.2, 1, 0.12, 1.0, 0.3, 4e-6);
+    /// forecast for the same day ±1.5 K; dew point ±1.2 K; cloud ±1 okta; ground moisture ±0.12 of α; the air aloft ±0.9 K
+    /// (between morning and afternoon ascents of published pairs it changed by 1.1 K on average); entrainment ratio ±30 %; divergence ±3.5·10⁻⁶ s⁻¹
+    /// (3.5 mm/s at 1000 m).</remarks>
+    public static readonly DayMember Spread = new(1.5, 1.2, 1, 0.12, 0.9, 0.3, 3.5e-6);
 
     private const int Parts = 4;
 

@@ -70,8 +70,8 @@ internal sealed class SiteColumn
     }
 
     private static Caution Moved(double rise) => rise > 0
-        ? new("site-above-station", $"The site lies {rise:0} m above the lowest level of the ascent, which is cut there; its own cold air of the night is not known.")
-        : new("site-below-station", $"The site lies {-rise:0} m below the lowest level of the ascent; the air below that level is taken as equally warm.");
+        ? new("site-above-station", Phrase.Of($"The site lies {Height.FromMetres(rise)} above the lowest level of the ascent, which is cut there; its own cold air of the night is not known."))
+        : new("site-below-station", Phrase.Of($"The site lies {Height.FromMetres(-rise)} below the lowest level of the ascent; the air below that level is taken as equally warm."));
 
     private static List<Point> Points(Profile profile)
     {

@@ -31,7 +31,7 @@ public sealed record ThermalType
     public bool CappedLow { get; init; }
 
     /// <summary>Why, one sentence each, the deciding ones first.</summary>
-    public required ImmutableArray<string> Reasons { get; init; }
+    public required ImmutableArray<Phrase> Reasons { get; init; }
 
     /// <summary>The numbers that decided.</summary>
     public ImmutableArray<TypeCriterion> Criteria { get; init; } = [];

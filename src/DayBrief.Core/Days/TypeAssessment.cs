@@ -1,5 +1,5 @@
-using System.Globalization;
 using DayBrief.BoundaryLayer;
+using DayBrief.Units;
 
 namespace DayBrief.Days;
 
@@ -23,11 +23,13 @@ internal static class TypeAssessment
     private const double LeaningDegrees = 30;
     private const double StoppedMinutes = 600;
 
+    private static readonly Height Lift = Height.FromMetres(100);
+
     public static ThermalType Of(DayFrame frame, DayTrack track, Headline headline, CloudOutlook cloud, WindInLayer? wind)
     {
         var at = headline.Strongest;
         var capped = headline.MaxDepthM < CappedLowM && StabilityAbove(frame.Air.Column, headline.MaxDepthM) >= StableKPerKm;
-        var cap = capped ? Text($"Capped low: stable air ends them at {headline.MaxDepthM:0} m.") : null;
+        var cap = capped ? Text($"Capped low: stable air ends them at {Height.FromMetres(headline.MaxDepthM)}.") : null;
         if (at < 0)
             return new() { Kind = ThermalKind.None, CappedLow = capped, Reasons = [NoThermals(frame, headline), .. cap is null ? [] : new[] { cap }] };
         var criteria = Criteria(frame, track, at, cloud).ToArray();
@@ -39,11 +41,11 @@ internal static class TypeAssessment
         var leaning = wind?.LeanDegrees > LeaningDegrees;
         var reasons = criteria.Where(c => c.Kind == kind).Select(c => Words(c)).ToList();
         if (criteria[0].Kind != kind)
-            reasons.Add(Text($"It takes {minutes:0} min of sun to lift the top by 100 m."));
+            reasons.Add(Text($"It takes {minutes:0} min of sun to lift the top by {Lift}."));
         if (leaning)
             reasons.Add(Text($"Leaning: the shear tilts them by {wind!.LeanDegrees:0}°."));
         if (wind is { StreetsLikely: true, StreetSpacing: { } spacing })
-            reasons.Add(Text($"In streets: about {spacing.Metres:0} m apart, along {wind.Mean.FromDegrees:0}°."));
+            reasons.Add(Text($"In streets: about {spacing} apart, along {wind.Mean.FromDegrees:0}°."));
         if (cap is not null)
             reasons.Add(cap);
         return new()
@@ -98,38 +100,38 @@ internal static class TypeAssessment
         return high - low > 50 ? (column.At(high).Theta - column.At(low).Theta) / (high - low) * 1000 : 0;
     }
 
-    private static string Words(TypeCriterion criterion)
+    private static Phrase Words(TypeCriterion criterion)
     {
         var shortLived = criterion.Kind == ThermalKind.ShortLived;
         var value = criterion.Value;
         return criterion.Name.Split(',')[0] switch
         {
-            "sun to lift the top by 100 m" when value >= StoppedMinutes => "Short-lived: the top no longer rises, however long the sun shines.",
-            "sun to lift the top by 100 m" when shortLived => Text($"Short-lived: it takes {value:0} min of sun to lift the top by 100 m."),
-            "sun to lift the top by 100 m" => Text($"Broad: {value:0} min of sun lift the top by 100 m."),
-            "stability above" => Text($"The air above is {(shortLived ? "stable" : "hardly stable")}: {value:0.#} K per 1000 m."),
-            "depth" => Text($"The layer is {(shortLived ? "shallow" : "deep")}: {value:0} m."),
+            "sun to lift the top by 100 m" when value >= StoppedMinutes => Text($"Short-lived: the top no longer rises, however long the sun shines."),
+            "sun to lift the top by 100 m" when shortLived => Text($"Short-lived: it takes {value:0} min of sun to lift the top by {Lift}."),
+            "sun to lift the top by 100 m" => Text($"Broad: {value:0} min of sun lift the top by {Lift}."),
+            "stability above" => Text($"The air above is {(shortLived ? "stable" : "hardly stable")}: {new PerHeight(value, OfSpeed: false)}."),
+            "depth" => Text($"The layer is {(shortLived ? "shallow" : "deep")}: {Height.FromMetres(value)}."),
             "turnover" => Text($"The air turns over in {value:0} min."),
-            "radius" => Text($"The average thermal is {(shortLived ? "narrow" : "wide")}: {value:0} m radius."),
-            _ => shortLived ? "No cumulus feeds them." : Text($"Cumulus {value:0} m deep feeds them."),
+            "radius" => Text($"The average thermal is {(shortLived ? "narrow" : "wide")}: {Height.FromMetres(value)} radius."),
+            _ => shortLived ? Text($"No cumulus feeds them.") : Text($"Cumulus {Height.FromMetres(value)} deep feeds them."),
         };
     }
 
-    internal static string NoThermals(DayFrame frame, Headline headline)
+    internal static Phrase NoThermals(DayFrame frame, Headline headline)
     {
         if (frame.FirstStep >= frame.Times.Length)
-            return "The ascent is later than the day: no thermals can be computed from it.";
+            return Text($"The ascent is later than the day: no thermals can be computed from it.");
         if (double.IsNaN(headline.MaxDepthM))
         {
             return frame.Sun.IsPolarNight && frame.Prescribed is null
-                ? "The sun does not rise: no thermals."
-                : "The ground gives the air no heat: no thermals.";
+                ? Text($"The sun does not rise: no thermals.")
+                : Text($"The ground gives the air no heat: no thermals.");
         }
 
         return headline.MaxDepthM < frame.Site.UsableDepth.Metres
-            ? Text($"No usable thermals: they reach {headline.MaxDepthM:0} m, the site asks for {frame.Site.UsableDepth.Metres:0} m.")
-            : Text($"No usable thermals: none gives a climb of {frame.Site.UsableClimb.MetresPerSecond:0.0} m/s up to {frame.Site.UsableDepth.Metres:0} m.");
+            ? Text($"No usable thermals: they reach {Height.FromMetres(headline.MaxDepthM)}, the site asks for {frame.Site.UsableDepth}.")
+            : Text($"No usable thermals: none gives a climb of {frame.Site.UsableClimb:climb} up to {frame.Site.UsableDepth}.");
     }
 
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+    private static Phrase Text(FormattableString text) => Phrase.Of(text);
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using DayBrief.Units;
 
 namespace DayBrief.Days;
 
@@ -7,8 +8,8 @@ namespace DayBrief.Days;
 /// <param name="Input">Stable name for programs, such as "max-temperature".</param>
 /// <param name="Share">Share of the spread of the greatest depth that it explains, 0 to 1.</param>
 /// <param name="DepthM">Change of the greatest depth for the step that the words name, m.</param>
-/// <param name="Words">In words, in the units of the site.</param>
-public sealed record WhatMatters(string Input, double Share, double DepthM, string Words)
+/// <param name="Words">In words.</param>
+public sealed record WhatMatters(string Input, double Share, double DepthM, Phrase Words)
 {
     /// <summary>The two inputs that explain most of the ensemble's spread in depth.</summary>
     /// <remarks>Squared correlation of each input, drawn independently, with the greatest depth; the change is the
@@ -40,7 +41,7 @@ public sealed record WhatMatters(string Input, double Share, double DepthM, stri
         yield return new("dew-point", member => member.DewPointK, 1, "each degree more of dew point");
         yield return new("air-aloft", member => member.AloftK, 1, "each degree that the air aloft is warmer than in the ascent");
         yield return new("entrainment", member => Math.Log(member.EntrainmentFactor), 0.3, "a third more stirring at the top");
-        yield return new("subsidence", member => member.DivergencePerSecond, 4e-6, "air sinking 4 mm/s more at 1000 m");
+        yield return new("subsidence", member => member.DivergencePerSecond, 3.5e-6, "air sinking 3.5 mm/s more at 1000 m");
     }
 
     private static WhatMatters Weigh(Uncertain input, double[] x, double[] depth, Site site, double maxScreenC)
@@ -57,12 +58,8 @@ public sealed record WhatMatters(string Input, double Share, double DepthM, stri
         var share = xx > 0 && yy > 0 ? xy * xy / (xx * yy) : 0;
         var change = xx > 0 ? xy / xx * input.Step : 0;
         var cause = string.Format(CultureInfo.InvariantCulture, input.Words, Math.Round(maxScreenC));
-        return new(input.Name, share, change, $"{cause} {(change < 0 ? "costs" : "gains")} about {Length(Math.Abs(change), site.Units)} of depth");
+        return new(input.Name, share, change, Phrase.Of($"{cause} {(change < 0 ? "costs" : "gains")} about {Height.FromMetres(Math.Abs(change))} of depth"));
     }
-
-    private static string Length(double metres, SiteUnits units) => units == SiteUnits.Metric
-        ? string.Create(CultureInfo.InvariantCulture, $"{Math.Round(metres / 10) * 10:0} m")
-        : string.Create(CultureInfo.InvariantCulture, $"{Math.Round(metres / 0.3048 / 50) * 50:#,0} ft");
 
     private sealed record Uncertain(string Name, Func<DayMember, double> Value, double Step, string Words);
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using DayBrief.BoundaryLayer;
 using DayBrief.Units;
 
@@ -29,7 +28,7 @@ internal static class WindAssessment
         var low = Height.FromMetres(Math.Min(100, top.Metres / 4));
         var shear = (wind.Change(low, top)?.MetresPerSecond ?? 0) / Math.Max(0.2, (top.Metres - low.Metres) / 1000);
         var ratio = obukhovM < 0 ? depthM / -obukhovM : double.NaN;
-        var reasons = new List<string>();
+        var reasons = new List<Phrase>();
         var streets = Streets(wind, top, mean, ratio, reasons);
         return new()
         {
@@ -49,7 +48,7 @@ internal static class WindAssessment
         };
     }
 
-    private static bool Streets(LayerWind wind, Height top, Wind mean, double ratio, List<string> reasons)
+    private static bool Streets(LayerWind wind, Height top, Wind mean, double ratio, List<Phrase> reasons)
     {
         var turn = wind.At(Height.FromMetres(top.Metres * 0.2)) is { } lower && wind.At(Height.FromMetres(top.Metres * 0.9)) is { } upper
             ? Math.Abs(((upper.FromDegrees - lower.FromDegrees + 540) % 360) - 180)
@@ -58,22 +57,22 @@ internal static class WindAssessment
         if (likely)
         {
             reasons.Add(Text(
-                $"Streets are likely: {mean.Speed.MetresPerSecond:0} m/s in the layer, turning {turn:0}° with height, depth {ratio:0} times the Obukhov length (25 or less)."));
+                $"Streets are likely: {mean.Speed} in the layer, turning {turn:0}° with height, depth {ratio:0} times the Obukhov length (25 or less)."));
         }
 
         return likely;
     }
 
-    private static bool TooMuch(Wind mean, double shear, List<string> reasons)
+    private static bool TooMuch(Wind mean, double shear, List<Phrase> reasons)
     {
         if (mean.Speed.MetresPerSecond > TooMuchWindMs)
-            reasons.Add(Text($"Much wind: {mean.Speed.Knots:0} kt in the layer; above 25 kt thermals hardly hold together."));
+            reasons.Add(Text($"Much wind: {mean.Speed} in the layer; above {Speed.FromKnots(25)} thermals hardly hold together."));
         if (shear > TooMuchShearMsPerKm)
-            reasons.Add(Text($"Much shear: {shear:0.#} m/s per 1000 m; above 7 thermals are torn."));
+            reasons.Add(Text($"Much shear: {new PerHeight(shear, OfSpeed: true)}; above {new PerHeight(7, OfSpeed: true)} thermals are torn."));
         return mean.Speed.MetresPerSecond > TooMuchWindMs || shear > TooMuchShearMsPerKm;
     }
 
-    private static bool Wave(LayerWind wind, double depthM, Wind mean, List<string> reasons)
+    private static bool Wave(LayerWind wind, double depthM, Wind mean, List<Phrase> reasons)
     {
         if (wind.At(Height.FromMetres(depthM)) is not { } at || wind.At(Height.FromMetres(depthM + WaveWithinM)) is not { } above)
             return false;
@@ -82,7 +81,7 @@ internal static class WindAssessment
         var growth = Math.Max(Along(above) - Along(at), above.Speed.MetresPerSecond - at.Speed.MetresPerSecond);
         if (growth < WaveGrowthMs || above.Speed.MetresPerSecond < 7)
             return false;
-        reasons.Add(Text($"Wave is possible above the thermals: the wind grows by {growth:0} m/s in the 1500 m over them. A hint only."));
+        reasons.Add(Text($"Wave is possible above the thermals: the wind grows by {Speed.FromMetresPerSecond(growth)} in the {Height.FromMetres(1500)} over them. A hint only."));
         return true;
     }
 
@@ -100,5 +99,5 @@ internal static class WindAssessment
         return best;
     }
 
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+    private static Phrase Text(FormattableString text) => Phrase.Of(text);
 }

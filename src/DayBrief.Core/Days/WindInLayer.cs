@@ -42,7 +42,7 @@ public sealed record WindInLayer
     public bool WaveHint { get; init; }
 
     /// <summary>In words: why streets, why too much, why a wave hint.</summary>
-    public required IReadOnlyList<string> Reasons { get; init; }
+    public required IReadOnlyList<Phrase> Reasons { get; init; }
 }
 
 /// <summary>A maximum of wind close to the ground.</summary>

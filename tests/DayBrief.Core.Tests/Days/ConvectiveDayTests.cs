@@ -51,7 +51,7 @@ public sealed class ConvectiveDayTests
         var day = Day(new() { MaxTemperature = Temperature.FromCelsius(free - 5), EnsembleSize = 0 });
         Assert.Equal(-5, day.Temperatures!.Disagreement!.Value.Kelvins, tolerance: 1);
         Assert.InRange(day.Temperatures.HeatFactor, 0.05, 0.9);
-        Assert.Contains("5", Assert.Single(day.Cautions, caution => caution.Code == "temperature-disagreement").Text);
+        Assert.Contains("5", Assert.Single(day.Cautions, caution => caution.Code == "temperature-disagreement").Text.ToString());
     }
 
     /// <summary>Physics: more cloud, wetter ground, warmer air aloft and sinking air each make thermals less deep.</summary>
@@ -108,7 +108,7 @@ public sealed class ConvectiveDayTests
         Assert.True(day.Ranges.TriggerTime.P10 <= day.Ranges.TriggerTime.P50 && day.Ranges.TriggerTime.P50 <= day.Ranges.TriggerTime.P90);
         Assert.InRange(day.NoUsableThermalProbability!.Value, 0, 0.2);
         Assert.Equal(2, day.WhatMatters.Length);
-        Assert.All(day.WhatMatters, matters => Assert.Matches("(costs|gains) about [0-9,]+ ft of depth$", matters.Words));
+        Assert.All(day.WhatMatters, matters => Assert.Matches("(costs|gains) about [0-9,]+ ft of depth$", matters.Words.In(SiteUnits.FeetAndKnots)));
     }
 
     internal static Site Site() => Cases.SiteAt(47.3, 8.5, 0, 0) with { Id = "test" };

@@ -17,7 +17,7 @@ public sealed class HardDaysTests
         var day = Compute(site: Cases.SiteAt(78, 15, 0, 1), date: December);
         Assert.Null(day.MaxDepth);
         Assert.Null(day.MaxClimb);
-        Assert.Contains("does not rise", day.ThermalType.Reasons[0]);
+        Assert.Contains("does not rise", day.ThermalType.Reasons[0].ToString());
         Assert.Contains(day.Cautions, caution => caution.Code == "polar-night");
         Assert.All(day.Steps, step => Assert.Null(step.MixedLayerDepthM));
     }
@@ -57,7 +57,7 @@ public sealed class HardDaysTests
         var day = Compute(ConvectiveDayTests.Morning(Cases.Utc("2026-06-22T00:00Z")));
         Assert.Null(day.MaxDepth);
         Assert.Contains(day.Cautions, caution => caution.Code == "ascent-too-late");
-        Assert.Contains("later than the day", day.ThermalType.Reasons[0]);
+        Assert.Contains("later than the day", day.ThermalType.Reasons[0].ToString());
     }
 
     /// <summary>A site 300 m above or below the ascent's lowest level: depths count from the site's own ground. Above, the
@@ -85,7 +85,7 @@ public sealed class HardDaysTests
     {
         var day = Compute(assumptions: new() { MaxTemperature = Temperature.FromCelsius(5), EnsembleSize = 20 });
         Assert.Null(day.Times.FirstUsable);
-        Assert.Contains("No usable thermals", day.ThermalType.Reasons[0]);
+        Assert.Contains("No usable thermals", day.ThermalType.Reasons[0].ToString());
         Assert.Contains(day.Cautions, caution => caution.Code == "temperature-not-reached");
         Assert.Equal(1, day.NoUsableThermalProbability);
     }

@@ -24,8 +24,8 @@ public sealed class PublishedDaysTests
     public void Wangara_velocity_scale_matches_Nakanishi_and_Niino(int hour, double expected) =>
         Assert.Equal(expected, Cases.At(Cases.Wangara("NN09"), hour).ConvectiveVelocityScaleMs!.Value, tolerance: 0.1 * expected);
 
-    /// <summary>ARM, 21 June 1997: the large-eddy run has its first cloud at 14.3 UTC and 1 % cover at 15.35; what is
-    /// asks for 14.3 to 16. Its base was 758 m at 15.5 and 811 m at 16 UTC: within 150 m near the onset.</summary>
+    /// <summary>ARM, 21 June 1997: the large-eddy run has its first cloud at 14.3 UTC and 1 % cover at 15.35; asked
+    /// for is 14.3 to 16. Its base was 758 m at 15.5 and 811 m at 16 UTC: within 150 m near the onset.</summary>
     [Fact]
     public void First_cumulus_comes_when_and_where_the_ARM_case_has_it()
     {

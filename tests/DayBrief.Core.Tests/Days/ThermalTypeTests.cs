@@ -15,7 +15,7 @@ public sealed class ThermalTypeTests
         Assert.Equal(ThermalKind.ShortLived, stable.ThermalType.Kind);
         Assert.Equal("short-lived", stable.ThermalType.Name);
         Assert.True(stable.Cloud.Dry);
-        Assert.Contains(stable.ThermalType.Reasons, reason => reason.StartsWith("Short-lived: ", StringComparison.Ordinal));
+        Assert.Contains(stable.ThermalType.Reasons, reason => reason.ToString().StartsWith("Short-lived: ", StringComparison.Ordinal));
 
         var deep = Compute([
             Cases.Level(1000, 10, 6), Cases.Level(985, 11.5, 5), Cases.Level(850, 2, -1), Cases.Level(750, -6, -10),
@@ -33,7 +33,7 @@ public sealed class ThermalTypeTests
             Cases.Level(1000, 10, 6), Cases.Level(985, 14, 6), Cases.Level(925, 13, 3), Cases.Level(895, 26, -5), Cases.Level(700, 12, -20), Cases.Level(500, -6, -40)]);
         Assert.True(day.MaxDepth < Height.FromMetres(1000));
         Assert.True(day.ThermalType.CappedLow);
-        Assert.Contains(day.ThermalType.Reasons, reason => reason.StartsWith("Capped low", StringComparison.Ordinal));
+        Assert.Contains(day.ThermalType.Reasons, reason => reason.ToString().StartsWith("Capped low", StringComparison.Ordinal));
     }
 
     /// <summary>[FAA-13A] chapter 9: one-directional wind that grows with height gives streets about three depths apart;

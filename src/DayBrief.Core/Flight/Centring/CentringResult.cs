@@ -21,7 +21,7 @@ public sealed record CentringResult
     /// <summary>Lag of the reading in this circle, degrees of turn.</summary>
     public required double LagDeg { get; init; }
 
-    /// <summary>Lag of the reading in this circle, s.</summary>
+    /// <summary>Lag of the reading in this circle, s: the phase as time, not the instrument's time constant.</summary>
     public required double LagS { get; init; }
 
     /// <summary>Closed form of the roll-out, for the typical distance of the first circle from the core.</summary>

@@ -16,12 +16,14 @@ internal sealed class Judgement(
         var held = encounters.Judging.Fly(briefing.Fly(CentringWay.Hold, new()), EncounterFlights.Full);
         var offset = Median(held.FirstOffset) * briefing.Thermal.RadiusM;
         var rollOut = RollOut.ClosedForm(briefing.Circle, instrument, offset ?? 0);
-        var optimiser = new WayOptimiser(briefing, encounters.Choosing, rollOut);
-        var flown = FlyAll(optimiser, held);
+        var flown = FlyAll(new(briefing, encounters.Choosing, rollOut), held);
         var best = flown.MaxBy(each => Estimate.Of(each.Outcomes.Three).Mean)!;
-        var ranking = flown.Select(each => Result(each, best)).OrderByDescending(each => each.Climb3MinMs.Mean).ToArray();
-        var tied = ranking.Where(each => each.BehindBestMs.Mean - each.BehindBestMs.HalfWidth95 < TieMs)
-            .Select(each => each.Way).Order().ToArray();
+        return Report(flown, [.. flown.Select(each => Result(each, best)).OrderByDescending(each => each.Climb3MinMs.Mean)], rollOut, offset);
+    }
+
+    private CentringResult Report(Flown[] flown, WayResult[] ranking, RollOut rollOut, double? offset)
+    {
+        var tied = Tied(ranking);
         var recommended = flown.Single(each => each.Way == tied[0]);
         var shift = flown.Single(each => each.Way == CentringWay.StraightenAndShift).Numbers;
         return new()
@@ -39,13 +41,17 @@ internal sealed class Judgement(
             Ranking = ranking,
             Tied = tied.Length > 1 ? tied : [],
             Recommended = recommended.Way,
-            EntryCosts = withErrors
-                ? EntryCosts.Of(briefing, briefing.Fly(recommended.Way, recommended.Numbers), encounters.Erring, EncounterFlights.Short)
-                : [],
+            EntryCosts = withErrors ? Costs(briefing.Fly(recommended.Way, recommended.Numbers)) : [],
             Encounters = encounters.Count,
             Seed = encounters.Seed,
         };
     }
+
+    private static CentringWay[] Tied(WayResult[] ranking) =>
+        [.. ranking.Where(each => each.BehindBestMs.Mean - each.BehindBestMs.HalfWidth95 < TieMs).Select(each => each.Way).Order()];
+
+    private IReadOnlyList<EntryCost> Costs(Flying accurate) =>
+        EntryCosts.Of(briefing, accurate, encounters.Erring, EncounterFlights.Short);
 
     private Flown[] FlyAll(WayOptimiser optimiser, Outcomes held)
     {

@@ -46,11 +46,14 @@ internal static class AscentWords
 /// <summary>How sure the figures are and what would change them.</summary>
 internal static class SureWords
 {
-    public static IEnumerable<string> Of(Brief brief)
+    public static IEnumerable<string> Of(Brief brief, Reader reader)
     {
         var day = brief.Day;
         foreach (var matters in day.WhatMatters)
-            yield return $"{char.ToUpperInvariant(matters.Words[0])}{matters.Words[1..]}.";
+        {
+            var words = matters.Words.In(reader.Units);
+            yield return $"{char.ToUpperInvariant(words[0])}{words[1..]}.";
+        }
         if (day.NoUsableThermalProbability is { } none)
             yield return $"Chance that no usable thermal comes: {Percent(none)}. Ranges hold eight cases of ten, from {day.Assumptions.EnsembleSize} courses of the day.";
     }

@@ -46,7 +46,7 @@ internal sealed record DayJson
 
     public required IReadOnlyList<MattersJson> WhatMatters { get; init; }
 
-    public required IReadOnlyList<Caution> Cautions { get; init; }
+    public required IReadOnlyList<CautionJson> Cautions { get; init; }
 
     public static DayJson Of(ConvectiveDay day) => new()
     {
@@ -64,15 +64,17 @@ internal sealed record DayJson
         MaxDepthM = Json.Rounded(day.MaxDepth?.Metres, 1),
         MaxUsableTopAglM = Json.Rounded(day.MaxUsableTop?.Metres, 1),
         MaxClimbMs = Json.Rounded(day.MaxClimb?.MetresPerSecond, 3),
-        ThermalType = ThermalTypeJson.Of(day.ThermalType),
-        Cloud = CloudJson.Of(day.Cloud),
-        WindInLayer = LayerWindJson.Of(day.Wind),
+        ThermalType = ThermalTypeJson.Of(day.ThermalType, day.Site.Units),
+        Cloud = CloudJson.Of(day.Cloud, day.Site.Units),
+        WindInLayer = LayerWindJson.Of(day.Wind, day.Site.Units),
         Ranges = RangesJson.Of(day.Ranges),
         NoUsableThermalProbability = Json.Rounded(day.NoUsableThermalProbability, 3),
-        WhatMatters = [.. day.WhatMatters.Select(matters => new MattersJson(matters.Input, Json.Rounded(matters.Share, 3), Json.Rounded(matters.DepthM, 1), matters.Words))],
-        Cautions = day.Cautions,
+        WhatMatters = [.. day.WhatMatters.Select(matters => new MattersJson(matters.Input, Json.Rounded(matters.Share, 3), Json.Rounded(matters.DepthM, 1), matters.Words.In(day.Site.Units)))],
+        Cautions = [.. day.Cautions.Select(caution => new CautionJson(caution.Code, caution.Text.In(day.Site.Units)))],
     };
 }
+
+internal sealed record CautionJson(string Code, string Text);
 
 internal sealed record TriggerJson(double? TemperatureC, DateTimeOffset? Time);
 

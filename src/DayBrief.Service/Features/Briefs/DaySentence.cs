@@ -9,7 +9,7 @@ internal static class DaySentence
     {
         var day = brief.Day;
         if (day is not { MaxUsableTop: { } top, MaxClimb: { } climb, Times: { FirstUsable: { } first, Last: { } last } })
-            return day.ThermalType.Reasons is [var reason, ..] ? reason : "No usable thermals.";
+            return day.ThermalType.Reasons is [var reason, ..] ? reason.In(reader.Units) : "No usable thermals.";
         var kind = day.ThermalType.Kind == ThermalKind.ShortLived ? "Short-lived" : "Broad";
         var (dry, under) = day.Cloud.Unknown ? ("", "") : day.Cloud.Dry ? (" dry", "") : ("", " under cumulus");
         return $"{kind}, {Strength(climb.MetresPerSecond)}{dry} thermals{under} from {reader.Time(first)} to {reader.Time(last)}, "

@@ -28,7 +28,7 @@ internal sealed class DemonstrationDays(SiteStore sites, SoundingStore soundings
         (First, "broad-post-frontal.txt", new(2026, 5, 21), 17, 1, "normal"),
         ("demo-short", "anticyclone-short-dry.csv", new(2026, 6, 24), 25, 0, "dry"),
         ("demo-spread", "spreading-out.csv", new(2026, 8, 12), 21, 2, "normal"),
-        ("demo-thunder", "thunderstorm-risk.txt", new(2026, 7, 18), 30, 1, "normal"),
+        ("demo-thunder", "thunderstorm-risk.txt", new(2026, 7, 18), 29, 1, "normal"),
         ("demo-streets", "strong-wind-streets.json", new(2026, 4, 3), 12, 2, "normal"),
         ("demo-stratus", "stratus-no-thermals.csv", new(2026, 10, 20), null, 8, "wet"),
     ];

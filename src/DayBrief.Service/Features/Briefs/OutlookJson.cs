@@ -6,12 +6,12 @@ namespace DayBrief.Service.Features.Briefs;
 internal sealed record ThermalTypeJson(
     string Kind, bool Leaning, bool InStreets, bool CappedLow, IReadOnlyList<string> Reasons, IReadOnlyList<CriterionJson> Criteria)
 {
-    public static ThermalTypeJson Of(ThermalType type) => new(
+    public static ThermalTypeJson Of(ThermalType type, SiteUnits units) => new(
         type.Name,
         type.Leaning,
         type.InStreets,
         type.CappedLow,
-        type.Reasons,
+        [.. type.Reasons.Select(reason => reason.In(units))],
         [.. type.Criteria.Select(criterion => new CriterionJson(criterion.Name, Json.Rounded(criterion.Value, 3), Choice.NameOf(criterion.Kind)))]);
 }
 
@@ -31,7 +31,7 @@ internal sealed record CloudJson(
     DateTimeOffset? Thunder,
     IReadOnlyList<string> Reasons)
 {
-    public static CloudJson Of(CloudOutlook cloud) => new(
+    public static CloudJson Of(CloudOutlook cloud, SiteUnits units) => new(
         !cloud.Unknown,
         cloud.Dry,
         cloud.First,
@@ -43,7 +43,7 @@ internal sealed record CloudJson(
         cloud.Overdevelopment,
         cloud.Showers,
         cloud.Thunder,
-        cloud.Reasons);
+        [.. cloud.Reasons.Select(reason => reason.In(units))]);
 }
 
 internal sealed record LayerWindJson(
@@ -59,7 +59,7 @@ internal sealed record LayerWindJson(
     bool WaveHint,
     IReadOnlyList<string> Reasons)
 {
-    public static LayerWindJson? Of(WindInLayer? wind) => wind is null
+    public static LayerWindJson? Of(WindInLayer? wind, SiteUnits units) => wind is null
         ? null
         : new(
             Json.Rounded(wind.Mean.FromDegrees, 0),
@@ -72,7 +72,7 @@ internal sealed record LayerWindJson(
             Json.Rounded(wind.LeanDegrees, 0),
             wind.TooMuch,
             wind.WaveHint,
-            wind.Reasons);
+            [.. wind.Reasons.Select(reason => reason.In(units))]);
 }
 
 internal sealed record RangeJson<T>(T? P10, T? P50, T? P90)

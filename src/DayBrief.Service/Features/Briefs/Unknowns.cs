@@ -30,10 +30,10 @@ internal static class Unknowns
     }
 
     /// <summary>Remarks about the ascent and the computation that a reader should see.</summary>
-    public static IEnumerable<string> Remarks(MadeBrief made) =>
+    public static IEnumerable<string> Remarks(MadeBrief made, Reader reader) =>
         made.Brief.Day.Cautions
             .Where(caution => caution.Code is not ("no-usable-thermals" or "no-winds" or "much-wind" or "ascent-time-unknown"))
-            .Select(caution => caution.Text)
+            .Select(caution => caution.Text.In(reader.Units))
             .Concat(made.Brief.Ascent.Sounding.Remarks
                 .Where(remark => remark.Severity == Severity.Warning)
                 .Select(remark => remark.Message));

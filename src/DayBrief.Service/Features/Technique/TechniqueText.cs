@@ -101,15 +101,13 @@ internal static class TechniqueText
 
     private static IEnumerable<string> ByHeight(TechniqueFacts facts)
     {
-        foreach (var (share, name) in new[] { (0.2, "Low"), (0.4, "Middle"), (0.7, "Top") })
+        string[] names = ["Low", "Middle", "Top"];
+        var (m, heights) = (facts.Measures, OptimumByHeight.LowMiddleTop(facts.Thermal, facts.Glider));
+        for (var i = 0; i < heights.Count; i++)
         {
-            var height = Height.FromMetres(Math.Max(20, share * facts.Thermal.Depth.Metres));
-            if (facts.Thermal.DescribedAt(height) is not { } there)
-                continue;
-            var best = CirclingOptimum.Find(facts.Glider, distance => there.At(height).UpdraftAt(distance).MetresPerSecond);
-            yield return best.ClimbMs > 0
-                ? $"{name} ({facts.Measures.Length(height.Metres)}): best {Measures.N(best.Circle.BankDeg)}° and {facts.Measures.Speed(best.Circle.SpeedMs)}, climb {facts.Measures.Vertical(best.ClimbMs)}."
-                : $"{name} ({facts.Measures.Length(height.Metres)}): no circle of this glider climbs.";
+            yield return heights[i] is { Optimum: { } best } there
+                ? $"{names[i]} ({m.Length(there.Height.Metres)}): best {Measures.N(best.Circle.BankDeg)}° and {m.Speed(best.Circle.SpeedMs)}, climb {m.Vertical(best.ClimbMs)}."
+                : $"{names[i]} ({m.Length(heights[i].Height.Metres)}): no circle of this glider climbs.";
         }
     }
 

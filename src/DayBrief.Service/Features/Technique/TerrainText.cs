@@ -1,16 +1,17 @@
 using DayBrief.Days;
+using DayBrief.Flight.Terrain;
 
 namespace DayBrief.Service.Features.Technique;
 
-/// <summary>What changes in hills and mountains: general trade knowledge, deferring to the local mountain instructor.</summary>
+/// <summary>What changes in hills and mountains, where the site's own words for its land speak of them.</summary>
 internal static class TerrainText
 {
-    private static readonly string[] Words = ["hill", "mountain", "ridge", "valley", "alp"];
+    private static readonly string[] Mountains = ["mountain", "alp"];
+    private static readonly string[] Hills = ["hill", "ridge", "valley"];
 
-    public static string? Of(Site site) =>
-        site.Terrain is { } terrain && Words.Any(word => terrain.Contains(word, StringComparison.OrdinalIgnoreCase))
-            ? "Near slopes never turn towards the hill; circle only with the height above the ridge that your mountain instructor sets. "
-                + "Thermals there are narrow and broken, the valley wind moves them, and the sink beside them is strong. "
-                + "The local mountain instructor's word comes before this page."
-            : null;
+    public static IReadOnlyList<TerrainCaution> Of(Site site) => TerrainCautions.For(
+        Speaks(site, Mountains) ? TerrainKind.Mountains : Speaks(site, Hills) ? TerrainKind.Hills : TerrainKind.Flat);
+
+    private static bool Speaks(Site site, string[] words) =>
+        words.Any(word => site.Terrain?.Contains(word, StringComparison.OrdinalIgnoreCase) ?? false);
 }

@@ -1,0 +1,68 @@
+using System.Globalization;
+using DayBrief.Units;
+
+namespace DayBrief.Days;
+
+/// <summary>A sentence whose quantities are said in the reader's units when it is shown.</summary>
+public sealed class Phrase
+{
+    private readonly FormattableString _text;
+
+    private Phrase(FormattableString text) => _text = text;
+
+    /// <summary>A sentence; heights, speeds and times in it stay quantities until it is said.</summary>
+    public static Phrase Of(FormattableString text) => new(text);
+
+    /// <summary>A sentence without quantities.</summary>
+    public static Phrase Plain(string text) => new($"{text}");
+
+    /// <summary>The sentence in a reader's units.</summary>
+    public string In(SiteUnits units) => _text.ToString(new Format(units));
+
+    /// <summary>The sentence in metric units.</summary>
+    public override string ToString() => In(SiteUnits.Metric);
+
+    /// <summary>Heights to 10 ft or m, from 1,000 ft on to 100 ft; wind in whole kt or m/s; climbs (format "climb") to a tenth.</summary>
+    private sealed class Format(SiteUnits units) : IFormatProvider, ICustomFormatter
+    {
+        private bool IsMetric => units == SiteUnits.Metric;
+
+        public object? GetFormat(Type? formatType) =>
+            formatType == typeof(ICustomFormatter) ? this : CultureInfo.InvariantCulture.GetFormat(formatType);
+
+        string ICustomFormatter.Format(string? format, object? arg, IFormatProvider? formatProvider) => arg switch
+        {
+            Height height => Length(height),
+            Speed speed => Said(speed, format),
+            PerHeight rate => Said(rate),
+            IFormattable number => number.ToString(format, CultureInfo.InvariantCulture),
+            _ => arg?.ToString() ?? "",
+        };
+
+        private string Length(Height height)
+        {
+            var value = IsMetric ? height.Metres : height.Feet;
+            var step = !IsMetric && Math.Abs(value) >= 1000 ? 100 : 10;
+            return $"{(Math.Round(value / step) * step).ToString("#,0", CultureInfo.InvariantCulture)} {(IsMetric ? "m" : "ft")}";
+        }
+
+        private string Said(PerHeight rate)
+        {
+            // A change per kilometre is a change of 0.3048 of it per 1,000 ft.
+            var value = rate.PerKilometre * (IsMetric ? 1 : 0.3048) * (rate.OfSpeed && !IsMetric ? Speed.FromMetresPerSecond(1).Knots : 1);
+            var unit = rate.OfSpeed ? IsMetric ? "m/s" : "kt" : "°C";
+            return $"{value.ToString("0.0", CultureInfo.InvariantCulture)} {unit} per 1,000 {(IsMetric ? "m" : "ft")}";
+        }
+
+        private string Said(Speed speed, string? format)
+        {
+            var value = IsMetric ? speed.MetresPerSecond : speed.Knots;
+            return $"{value.ToString(format == "climb" ? "0.0" : "0", CultureInfo.InvariantCulture)} {(IsMetric ? "m/s" : "kt")}";
+        }
+    }
+}
+
+/// <summary>How much something changes with height, to be said per 1,000 m or per 1,000 ft.</summary>
+/// <param name="PerKilometre">Change in kelvins or m/s per kilometre.</param>
+/// <param name="OfSpeed">It is a speed, else a temperature.</param>
+internal readonly record struct PerHeight(double PerKilometre, bool OfSpeed);

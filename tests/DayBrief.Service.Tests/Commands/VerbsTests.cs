@@ -1,0 +1,97 @@
+using System.Diagnostics;
+using System.Text.Json;
+
+namespace DayBrief.Service.Commands;
+
+/// <summary>The program run as a person runs it: a process of its own, its exit code and its two outputs.</summary>
+public sealed class VerbsTests
+{
+    [Fact]
+    public async Task Analyse_prints_one_line_an_ascent()
+    {
+        var run = await RunAsync("analyse", Demo.Path("broad-post-frontal.txt"), Demo.Path("spreading-out.csv"), "--surface-temperature", "20");
+        Assert.Equal(0, run.Exit);
+        var lines = run.Output.Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        Assert.Equal(2, lines.Length);
+        Assert.All(lines, line => Assert.Equal(20, JsonDocument.Parse(line).RootElement.GetProperty("dryTops")[0].GetProperty("surfaceTemperatureC").GetDouble()));
+    }
+
+    [Fact]
+    public async Task A_refused_input_gives_exit_code_1_and_problem_details_on_standard_error()
+    {
+        var file = Path.GetTempFileName();
+        await File.WriteAllTextAsync(file, "not a sounding", TestContext.Current.CancellationToken);
+        var run = await RunAsync("analyse", file);
+        File.Delete(file);
+        Assert.Equal(1, run.Exit);
+        Assert.Empty(run.Output);
+        Assert.NotEmpty(JsonDocument.Parse(run.Error).RootElement.GetProperty("errors")[0].GetProperty("detail").GetString()!);
+    }
+
+    [Theory]
+    [InlineData("no-such-verb")]
+    [InlineData("analyse")]
+    [InlineData("day", "x", "--site", "y")]
+    [InlineData("analyse", "x", "--surface-temperature", "warm")]
+    public async Task Wrong_usage_gives_exit_code_2(params string[] args) =>
+        Assert.Equal(2, (await RunAsync(args)).Exit);
+
+    [Theory]
+    [InlineData("serve")]
+    [InlineData("analyse")]
+    [InlineData("day")]
+    [InlineData("centre")]
+    [InlineData("brief")]
+    public async Task Every_verb_explains_itself(string verb)
+    {
+        var run = await RunAsync(verb, "--help");
+        Assert.Equal(0, run.Exit);
+        Assert.Contains("Usage:", run.Output);
+    }
+
+    [Fact]
+    public async Task Brief_writes_page_sheet_and_JSON_without_a_service_and_twice_the_same()
+    {
+        var folder = Directory.CreateTempSubdirectory("daybrief-verbs-").FullName;
+        var site = Path.Combine(folder, "site.json");
+        await File.WriteAllTextAsync(site, Demo.Site, TestContext.Current.CancellationToken);
+        string Out(string name) => Path.Combine(folder, name);
+        string[] args = ["brief", Demo.Path("broad-post-frontal.txt"), "--site", site, "--date", "2026-05-21", "--max-temperature", "17", "--ensemble", "50"];
+        var first = await RunAsync([.. args, "--pdf", Out("a.pdf"), "--html", Out("a.html"), "--json", Out("a.json")]);
+        var second = await RunAsync([.. args, "--html", Out("b.html"), "--json", Out("b.json")]);
+        Assert.Equal((0, 0), (first.Exit, second.Exit));
+        Assert.Equal("%PDF"u8.ToArray(), File.ReadAllBytes(Out("a.pdf"))[..4]);
+        Assert.Equal(File.ReadAllText(Out("a.json")), File.ReadAllText(Out("b.json")));
+        Assert.Equal(File.ReadAllText(Out("a.html")), File.ReadAllText(Out("b.html")));
+        Directory.Delete(folder, recursive: true);
+    }
+
+    [Fact]
+    public async Task Centre_prints_the_study_of_the_contract()
+    {
+        var thermal = Path.GetTempFileName();
+        await File.WriteAllTextAsync(thermal, """{"coreUpdraftMs":4,"radiusM":180,"depthM":1500,"heightM":600,"lifetimeMin":null,"windShearMsPerKm":2}""", TestContext.Current.CancellationToken);
+        var run = await RunAsync("centre", "--thermal", thermal, "--glider", "club", "--bank", "40", "--seed", "7");
+        File.Delete(thermal);
+        var study = JsonDocument.Parse(run.Output).RootElement;
+        Assert.Equal(40, study.GetProperty("circle").GetProperty("bankDeg").GetDouble());
+        Assert.Equal(7, study.GetProperty("seed").GetInt64());
+        Assert.Equal(
+            ["by-swing", "hold", "level-after-270", "reverse", "straighten-and-shift", "tighten-and-ease", "turn-on-surge"],
+            study.GetProperty("ranking").EnumerateArray().Select(way => way.GetProperty("way").GetString()!).Order(StringComparer.Ordinal));
+    }
+
+    private static async Task<(int Exit, string Output, string Error)> RunAsync(params string[] args)
+    {
+        var start = new ProcessStartInfo("dotnet", [typeof(Program).Assembly.Location, .. args])
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        };
+        using var process = Process.Start(start)!;
+        var output = process.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
+        var error = process.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
+        await process.WaitForExitAsync(TestContext.Current.CancellationToken);
+        return (process.ExitCode, await output, await error);
+    }
+}

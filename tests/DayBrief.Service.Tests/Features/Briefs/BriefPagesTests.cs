@@ -1,0 +1,118 @@
+using System.Net;
+using UglyToad.PdfPig;
+
+namespace DayBrief.Service.Features.Briefs;
+
+[Collection(OneService.Name)]
+public sealed class BriefPagesTests(ServiceHost host)
+{
+    private static CancellationToken Stopping => TestContext.Current.CancellationToken;
+
+    [Fact]
+    public async Task A_new_install_shows_the_finished_demonstration_and_says_that_it_is_invented()
+    {
+        var page = await GetAsync("/");
+        Assert.Contains("Harrowmere (invented)", page);
+        Assert.Contains("Demonstration: field, ascent and day are invented.", page);
+        Assert.Contains("Broad, ", page);
+        Assert.Contains("Advice only.", page);
+    }
+
+    [Fact]
+    public async Task Every_page_asks_no_other_host_for_anything()
+    {
+        foreach (var path in new[] { "/", "/briefs", "/briefs/new", "/briefs/demo-short", "/briefs/demo-short/sheet" })
+        {
+            var page = await GetAsync(path);
+            Assert.DoesNotContain("src=\"http", page, StringComparison.OrdinalIgnoreCase);
+            Assert.DoesNotContain("href=\"http", page, StringComparison.OrdinalIgnoreCase);
+            Assert.DoesNotContain("<script", page, StringComparison.OrdinalIgnoreCase);
+        }
+    }
+
+    [Fact]
+    public async Task A_day_without_thermals_says_so_and_gives_no_technique()
+    {
+        var page = await GetAsync("/briefs/demo-stratus");
+        Assert.Contains("No usable thermals", page);
+        Assert.DoesNotContain("How to fly it", page);
+    }
+
+    [Fact]
+    public async Task The_reader_chooses_the_units()
+    {
+        Assert.Contains(" ft</span>", await GetAsync("/briefs/demo-broad"));
+        var metric = await GetAsync("/briefs/demo-broad?units=metric");
+        Assert.Contains(" m</span>", metric);
+        Assert.DoesNotContain(" ft</span>", metric);
+    }
+
+    /// <summary>A4 is 210 × 297 mm, 595.3 × 841.9 points.</summary>
+    [Theory]
+    [InlineData("demo-broad")]
+    [InlineData("demo-streets")]
+    [InlineData("demo-stratus")]
+    public async Task The_sheet_is_one_A4_page_with_selectable_text_and_embedded_fonts(string id)
+    {
+        var answer = await host.Client().GetAsync($"/briefs/{id}/sheet.pdf", Stopping);
+        Assert.Equal("application/pdf", answer.Content.Headers.ContentType?.MediaType);
+        using var pdf = PdfDocument.Open(await answer.Content.ReadAsByteArrayAsync(Stopping));
+        var page = Assert.Single(pdf.GetPages());
+        Assert.Equal(595.3, page.Width, tolerance: 0.5);
+        Assert.Equal(841.9, page.Height, tolerance: 0.5);
+        Assert.Contains("Harrowmere", page.Text);
+        Assert.Contains("Demonstration", page.Text);
+        Assert.All(page.Letters, letter => Assert.Contains("SourceSans3", letter.FontName!.Replace("-", "", StringComparison.Ordinal).Replace(" ", "", StringComparison.Ordinal)));
+        Assert.All(page.Letters, letter => Assert.InRange(letter.Location.Y, 0, 842));
+        Assert.Contains(page.Letters, letter => letter.PointSize >= 28);
+    }
+
+    [Fact]
+    public async Task Sheet_page_and_PDF_say_the_same()
+    {
+        var page = await GetAsync("/briefs/demo-short/sheet");
+        using var pdf = PdfDocument.Open(await host.Client().GetByteArrayAsync("/briefs/demo-short/sheet.pdf", Stopping));
+        foreach (var word in new[] { "Trigger", "Usable top", "Climb", "Last thermal", "Cautions" })
+        {
+            Assert.Contains(word, page);
+            Assert.Contains(word.Split(' ')[0], pdf.GetPage(1).Text);
+        }
+    }
+
+    [Fact]
+    public async Task A_refused_ascent_leaves_the_typed_text_in_the_form_beside_the_error()
+    {
+        using var form = Form("TTAA 71063 99001 nonsense");
+        var answer = await host.Client().PostAsync("/briefs", form, Stopping);
+        var page = WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync(Stopping));
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
+        Assert.Contains("TTAA 71063 99001 nonsense</textarea>", page);
+        Assert.Contains("role=\"alert\"", page);
+        Assert.Contains("class=\"error\"", page);
+    }
+
+    [Fact]
+    public async Task A_pasted_ascent_becomes_a_brief()
+    {
+        using var form = Form(Demo.Text("anticyclone-short-dry.csv"));
+        var answer = await host.Client().PostAsync("/briefs", form, Stopping);
+        Assert.Equal(HttpStatusCode.Redirect, answer.StatusCode);
+        Assert.Contains("Not for today", await GetAsync(answer.Headers.Location!.ToString()));
+    }
+
+    private static MultipartFormDataContent Form(string text) => new()
+    {
+        { new StringContent(text), "text" },
+        { new StringContent("harrowmere"), "site" },
+        { new StringContent("2026-06-24"), "date" },
+        { new StringContent("25"), "maxTemperatureC" },
+        { new StringContent("a test"), "preparedBy" },
+    };
+
+    private async Task<string> GetAsync(string path)
+    {
+        var answer = await host.Client().GetAsync(path, Stopping);
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        return WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync(Stopping));
+    }
+}

@@ -1,0 +1,74 @@
+using Microsoft.Playwright;
+
+namespace DayBrief.Service.Story;
+
+/// <summary>The pages in a real browser, at a phone's width and without JavaScript.</summary>
+[Collection(OneService.Name)]
+public sealed class PhoneTests(ServiceHost host)
+{
+    [Theory]
+    [InlineData(360)]
+    [InlineData(320)]
+    public async Task No_page_scrolls_sideways_on_a_phone(int width)
+    {
+        using var playwright = await Playwright.CreateAsync();
+        await using var browser = await Browser.LaunchAsync(playwright);
+        var page = await PhoneAsync(browser, width);
+        foreach (var path in new[] { "/", "/briefs", "/briefs/new", "/briefs/demo-streets", "/briefs/demo-stratus", "/briefs/demo-thunder?units=metric" })
+        {
+            await page.GotoAsync(path);
+            var wide = await page.EvaluateAsync<int>("document.documentElement.scrollWidth");
+            Assert.True(wide <= width, $"{path} is {wide} px wide on a screen of {width} px");
+        }
+    }
+
+    [Fact]
+    public async Task An_instructor_makes_a_brief_from_typed_levels_and_reads_it()
+    {
+        using var playwright = await Playwright.CreateAsync();
+        await using var browser = await Browser.LaunchAsync(playwright);
+        var page = await PhoneAsync(browser, 360);
+        await page.GotoAsync("/briefs/new");
+        await page.GetByText("or type the levels").ClickAsync();
+        (string P, string T, string D)[] levels = [("1005", "9", "6"), ("985", "11", "5"), ("925", "7", "2"), ("850", "1", "-3"), ("780", "-4", "-9"), ("700", "-7", "-20")];
+        for (var i = 0; i < levels.Length; i++)
+        {
+            await page.FillAsync($"[name=p{i}]", levels[i].P);
+            await page.FillAsync($"[name=t{i}]", levels[i].T);
+            await page.FillAsync($"[name=d{i}]", levels[i].D);
+        }
+
+        await page.FillAsync("#date", "2026-05-21");
+        await page.FillAsync("#maxTemperatureC", "17");
+        await page.FillAsync("#instructorNote", "Mind the winch cable.");
+        await page.GetByText("Make the brief").ClickAsync();
+        await Assertions.Expect(page.Locator("h1")).ToHaveTextAsync("Harrowmere (invented)");
+        await Assertions.Expect(page.Locator(".figures .value")).ToHaveCountAsync(4);
+        await Assertions.Expect(page.GetByText("Mind the winch cable.")).ToBeVisibleAsync();
+    }
+
+    [Fact]
+    public async Task The_technique_arrives_by_itself_and_the_phone_remembers_the_glider()
+    {
+        using var playwright = await Playwright.CreateAsync();
+        await using var browser = await Browser.LaunchAsync(playwright);
+        var page = await PhoneAsync(browser, 360);
+        await page.GotoAsync("/briefs/demo-broad");
+        await Assertions.Expect(page.GetByText("Finding it")).ToBeVisibleAsync(new() { Timeout = 60_000 });
+        await page.SelectOptionAsync("#glider", "open");
+        await page.GetByText("Show for me").ClickAsync();
+        await page.GotoAsync("/briefs/demo-broad");
+        await Assertions.Expect(page.Locator("#glider")).ToHaveValueAsync("open");
+    }
+
+    private async Task<IPage> PhoneAsync(IBrowser browser, int width)
+    {
+        var context = await browser.NewContextAsync(new()
+        {
+            BaseURL = host.Address.ToString(),
+            ViewportSize = new() { Width = width, Height = 740 },
+            JavaScriptEnabled = true,
+        });
+        return await context.NewPageAsync();
+    }
+}
