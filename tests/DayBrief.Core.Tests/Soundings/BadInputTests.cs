@@ -23,6 +23,8 @@ public sealed class BadInputTests
     [Theory]
     [InlineData("%PDF-1.7\n1 0 obj", "a PDF")]
     [InlineData("<!DOCTYPE html><html>TTAA</html>", "a web page or XML")]
+    [InlineData("METAR EDDF 011150Z 00000KT CAVOK 10/05 Q1020=", "an aerodrome report")]
+    [InlineData("XXAA 55139 99120 70615 08000 99013 27237 27515", "a dropsonde report")]
     [InlineData("PK\u0003\u0004rest", "a ZIP archive")]
     public void Other_documents_are_named(string text, string what)
     {

@@ -46,6 +46,7 @@ internal static class ForeignContent
         var text = input.Text.AsSpan().TrimStart();
         return text.StartsWith("<") ? "a web page or XML"
             : text.StartsWith("METAR ") || text.StartsWith("SPECI ") || text.StartsWith("TAF ") ? "an aerodrome report or forecast"
+            : text.StartsWith("XXAA ") || text.StartsWith("XXBB ") ? "a dropsonde report (FM 37)"
             : null;
     }
 

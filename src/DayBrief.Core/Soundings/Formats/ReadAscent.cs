@@ -18,6 +18,9 @@ internal sealed class ReadAscent
     /// <summary>Whether every level where the temperature leaves a straight line is among the levels (FM 35 part B).</summary>
     public bool TurnsReported { get; set; }
 
+    /// <summary>A profile computed by a model, one of several hours.</summary>
+    public bool IsForecast { get; set; }
+
     /// <summary>Altimeter setting for sea level, where the input states it.</summary>
     public double? QnhHpa { get; set; }
 

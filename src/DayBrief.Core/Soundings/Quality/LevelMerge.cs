@@ -42,6 +42,8 @@ internal static class LevelMerge
             DewPointC = kept.TemperatureC is null ? kept.DewPointC ?? other.DewPointC : kept.DewPointC ?? SameAir(kept, other),
             WindFromDeg = kept.WindMs is null ? other.WindFromDeg : kept.WindFromDeg,
             WindMs = kept.WindMs ?? other.WindMs,
+            SinceLaunch = kept.SinceLaunch ?? other.SinceLaunch,
+            Position = kept.Position ?? other.Position,
         };
     }
 

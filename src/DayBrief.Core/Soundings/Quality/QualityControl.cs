@@ -11,6 +11,7 @@ internal static class QualityControl
     public static Sounding Pass(ReadAscent ascent)
     {
         PossibleValues.Check(ascent);
+        BelowGround.Clear(ascent);
         PressureFromHeight.Complete(ascent);
         ascent.Levels.RemoveAll(level => !level.HasValue);
         FallingPressure.Check(ascent);

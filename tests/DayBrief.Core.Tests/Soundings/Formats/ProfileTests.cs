@@ -62,6 +62,19 @@ public sealed class ProfileTests
         Assert.Equal(12.40, level.DewPoint!.Value.Celsius, tolerance: 0.01);
     }
 
+    /// <summary>A site at 600 m: 1000 hPa at 110 m lies in the ground.</summary>
+    [Fact]
+    public void What_a_model_gives_below_the_ground_is_no_air()
+    {
+        var text = "# elevation_m: 600\ntime_utc,pressure_hpa,height_m,temperature_c\n"
+            + string.Concat(new[] { (1000, 110, 20), (950, 550, 16), (940, 640, 15), (900, 1000, 12), (850, 1480, 8), (700, 3050, -3), (500, 5650, -19) }
+                .Select(level => $"2026-06-21T12:00,{level.Item1},{level.Item2},{level.Item3}\n"));
+        var sounding = Text.Read(text);
+        Assert.Equal(940, sounding.Surface.Pressure.Hectopascals);
+        Assert.Equal(110, sounding.Levels[0].Height!.Value.Metres);
+        Assert.Contains(sounding.Remarks, remark => remark.Code == "below-ground");
+    }
+
     [Fact]
     public void Times_of_single_levels_make_one_ascent()
     {

@@ -46,6 +46,7 @@ internal sealed class CsvAscents(CsvHeader header, Func<ReadAscent> begin)
     private ReadAscent Ascent(DateTimeOffset time, IEnumerable<ReadLevel> levels)
     {
         var ascent = begin();
+        ascent.IsForecast = true;
         ascent.Source = ascent.Source with { ValidAt = time };
         foreach (var level in levels)
         {

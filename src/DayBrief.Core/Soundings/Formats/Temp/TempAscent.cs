@@ -62,6 +62,19 @@ internal sealed class TempAscent(string? station, DayAndHour? time)
         return Read;
     }
 
+    /// <summary>Whether a wind report is of the same station and at most an hour away.</summary>
+    public bool IsNear(TempAscent winds) =>
+        Station is not null && Station == winds.Station
+        && (Time, winds.Time) is ({ } time, { } other) && time.Day == other.Day && Math.Abs(time.Hour - other.Hour) <= 1;
+
+    /// <summary>Takes the winds of a report of another hour.</summary>
+    public void Lend(TempAscent winds)
+    {
+        winds.Read.Levels.ForEach(Read.Add);
+        winds.Read.WindsByHeight.ForEach(wind => AddWind(wind.Height, wind.Wind));
+        Read.Note("winds-merged", $"The winds of the PILOT report of {winds.Time?.Hour:00} UTC were added.");
+    }
+
     public void AddWind(Altitude height, Wind wind)
     {
         if (Read.WindsByHeight.All(known => known.Height != height))

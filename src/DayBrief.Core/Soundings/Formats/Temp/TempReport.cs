@@ -35,7 +35,17 @@ internal static class TempReport
     private static List<ReadAscent> Usable(List<TempPart> parts, IReadOnlyCollection<TempAscent> ascents)
     {
         var usable = ascents.Where(ascent => ascent.HasTemperatures).ToList();
-        return usable.Count > 0 ? [.. usable.Select(ascent => ascent.Close())] : throw Nothing(parts, ascents);
+        if (usable.Count == 0)
+        {
+            throw Nothing(parts, ascents);
+        }
+
+        foreach (var winds in ascents.Where(ascent => !ascent.HasTemperatures))
+        {
+            usable.Find(ascent => ascent.IsNear(winds))?.Lend(winds);
+        }
+
+        return [.. usable.Select(ascent => ascent.Close())];
     }
 
     private static void Take(TempPart part, TempHeader header, TempAscent ascent)

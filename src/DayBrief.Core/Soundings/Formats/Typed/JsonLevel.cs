@@ -9,6 +9,9 @@ internal static class JsonLevel
         "windDirectionDeg", "windSpeedKt", "windSpeedMs",
     ];
 
+    /// <summary>What an analysis adds to its levels, so that an analysis can be read again without a word.</summary>
+    public static readonly string[] Derived = ["computedHeightM"];
+
     public static TypedLevel Read(JsonFields level) => new()
     {
         PressureHpa = level.Number("pressureHpa"),

@@ -33,9 +33,16 @@ internal static class JsonSounding
         var typed = Typed(root, shared, path, out var ignored);
         var ascent = TypedLevels.Read(typed, path);
         ascent.Source = ascent.Source with { Format = FormatName };
+        ascent.IsForecast = path.Length > 0;
         if (ignored.Count > 0)
         {
-            ascent.Warn("fields-ignored", $"Not used, because the name is not known here: {string.Join(", ", ignored)}.");
+            var names = $"{string.Join(", ", ignored)}. Known are {string.Join(", ", JsonLevel.Names)}.";
+            if (typed.Levels.All(level => level.TemperatureC is null))
+            {
+                throw new Origin(Field: $"{path}levels[0].{ignored[0]}").Refuse("field-unknown", $"no level has a temperatureC, and these names are not known here: {names}");
+            }
+
+            ascent.Warn("fields-ignored", $"Not used, because the name is not known here: {names}");
         }
 
         return ascent;
@@ -60,7 +67,7 @@ internal static class JsonSounding
     {
         var fields = new JsonFields(root, path);
         var entries = JsonProfiles.Levels(root, fields, path);
-        ignored = [.. entries.SelectMany(entry => entry.Unknown(JsonLevel.Names)).Distinct().Take(10)];
+        ignored = [.. entries.SelectMany(entry => entry.Unknown([.. JsonLevel.Names, .. JsonLevel.Derived])).Distinct().Take(10)];
         return new()
         {
             Name = Fact(facts => facts.Text("name")),

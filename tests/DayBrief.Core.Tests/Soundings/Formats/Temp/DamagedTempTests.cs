@@ -104,6 +104,12 @@ public sealed class DamagedTempTests
             Text.Read(DomainMessages.A).Levels,
             Text.Read(DomainMessages.A.Replace("TTAA 72121", "TTAA 7212/", StringComparison.Ordinal)).Levels);
 
+    [Theory]
+    [InlineData("PPBB 72110", 21)]
+    [InlineData("PPBB 72060", 0)]
+    public void Winds_of_the_same_station_join_within_an_hour(string heading, int winds) =>
+        Assert.Equal(winds, Text.Read(DomainMessages.A.Replace("PPBB 72120", heading, StringComparison.Ordinal)).WindsByHeight.Length);
+
     [Fact]
     public void A_report_of_winds_alone_is_refused() =>
         Assert.Equal("wind-only", Text.Refused(DomainMessages.A[DomainMessages.A.IndexOf("PPBB", StringComparison.Ordinal)..]).Code);

@@ -104,6 +104,7 @@ public sealed class TypedSoundingTests
     [Theory]
     [InlineData("{\"levels\":[{\"pressureHpa\":980,\"temperatureC\":\"warm\"}]}", "field-invalid", "levels[0].temperatureC")]
     [InlineData("{\"levels\":[5]}", "field-invalid", "levels[0]")]
+    [InlineData("{\"levels\":[{\"pressure\":980,\"temperature\":15}]}", "field-unknown", "levels[0].pressure")]
     [InlineData("{\"levelz\":[]}", "levels-missing", "levels")]
     [InlineData("{\"validAt\":\"yesterday\",\"levels\":[]}", "field-invalid", "validAt")]
     public void Wrong_JSON_is_refused_by_field(string json, string code, string field) =>
