@@ -47,6 +47,25 @@ public sealed class PhoneTests(ServiceHost host)
         await Assertions.Expect(page.GetByText("Mind the winch cable.")).ToBeVisibleAsync();
     }
 
+    [Theory]
+    [InlineData("broad-post-frontal.txt", true)]
+    [InlineData("spreading-out.csv", false)]
+    public async Task An_instructor_makes_a_brief_from_pasted_text_or_a_file(string ascent, bool pasted)
+    {
+        using var playwright = await Playwright.CreateAsync();
+        await using var browser = await Browser.LaunchAsync(playwright);
+        var page = await PhoneAsync(browser, 360);
+        await page.GotoAsync("/briefs/new");
+        if (pasted)
+            await page.FillAsync("#text", Demo.Text(ascent));
+        else
+            await page.SetInputFilesAsync("#file", Demo.Path(ascent));
+        await page.FillAsync("#date", "2026-05-21");
+        await page.GetByText("Make the brief").ClickAsync();
+        await Assertions.Expect(page.Locator(".figures .value")).ToHaveCountAsync(4);
+        await Assertions.Expect(page.GetByText(pasted ? "Read as FM 35 TEMP" : "Read as CSV")).ToBeVisibleAsync();
+    }
+
     [Fact]
     public async Task The_technique_arrives_by_itself_and_the_phone_remembers_the_glider()
     {

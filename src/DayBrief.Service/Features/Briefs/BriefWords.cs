@@ -5,6 +5,14 @@ namespace DayBrief.Service.Features.Briefs;
 /// <summary>What kind of thermals, in a line.</summary>
 internal static class ThermalWords
 {
+    /// <summary>From when to when, and the best of it; null without usable thermals.</summary>
+    public static string? Window(Brief brief, Reader reader) =>
+        brief.Day.Times is { FirstUsable: { } first, BestFrom: { } from, BestTo: { } to, Last: { } last } times
+            ? $"First usable {reader.Time(first)}, best {reader.Time(from)} to {reader.Time(to)}"
+                + (times.Decline is { } decline ? $", weaker from {reader.Time(decline)}" : "")
+                + $", last {reader.Time(last)}."
+            : null;
+
     public static string Kind(Brief brief)
     {
         var type = brief.Day.ThermalType;

@@ -29,12 +29,20 @@ internal static class Unknowns
         yield return "Gusts, visibility, and what the sky really does today.";
     }
 
-    /// <summary>Remarks about the ascent and the computation that a reader should see.</summary>
-    public static IEnumerable<string> Remarks(MadeBrief made, Reader reader) =>
+    /// <summary>What reading, checking and computing found, warnings first: the text, and the level it is about.</summary>
+    public static IEnumerable<Finding> Remarks(MadeBrief made, Reader reader) =>
         made.Brief.Day.Cautions
             .Where(caution => caution.Code is not ("no-usable-thermals" or "no-winds" or "much-wind" or "ascent-time-unknown"))
-            .Select(caution => caution.Text.In(reader.Units))
+            .Select(caution => new Finding(IsWarning: true, caution.Text.In(reader.Units)))
             .Concat(made.Brief.Ascent.Sounding.Remarks
-                .Where(remark => remark.Severity == Severity.Warning)
-                .Select(remark => remark.Message));
+                .OrderByDescending(remark => remark.Severity)
+                .Select(remark => new Finding(remark.Severity == Severity.Warning, AtLevel(remark))));
+
+    private static string AtLevel(Remark remark) =>
+        remark.Level is { } level && !remark.Message.Contains("hPa", StringComparison.Ordinal)
+            ? $"{remark.Message} ({level.Hectopascals:0.#} hPa)"
+            : remark.Message;
 }
+
+/// <summary>Something found about the ascent or its computation.</summary>
+internal sealed record Finding(bool IsWarning, string Text);

@@ -8,7 +8,7 @@ internal sealed record CsvColumn(int Index, string Header, CsvQuantity Quantity,
     /// <summary>The header's quantity and unit; the unit null if it names none. Null if the quantity is not known.</summary>
     public static (CsvQuantity Quantity, string? Unit)? Meaning(string header)
     {
-        var words = Words(header);
+        var words = Words(WithoutRemark(header));
         var whole = string.Concat(words);
         if (CsvNames.QuantityWithUnit(whole) is { } withUnit)
         {
@@ -36,6 +36,13 @@ internal sealed record CsvColumn(int Index, string Header, CsvQuantity Quantity,
     /// <summary>A cell as a unit; "" if it is none.</summary>
     public static string UnitOf(string cell) =>
         string.Concat(Words(cell)) is var unit && CsvUnits.IsUnit(unit) ? unit : "";
+
+    /// <summary>The header without a bracket at its end that holds no unit, as in "T_C (computed)".</summary>
+    private static string WithoutRemark(string header)
+    {
+        var open = header.AsSpan().LastIndexOfAny('(', '[');
+        return open > 0 && header.TrimEnd() is [.., ')' or ']'] && UnitOf(header[open..]).Length == 0 ? header[..open] : header;
+    }
 
     // "Pressure [hPa]", "pressure_hpa", "windSpeedKt", "T (°C)" all become words; camel case splits, so that "hPa" is
     // two words, which the caller joins again.

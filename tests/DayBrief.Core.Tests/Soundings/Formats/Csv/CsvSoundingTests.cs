@@ -10,6 +10,7 @@ public sealed class CsvSoundingTests
     [InlineData("pressure_hpa,temperature_c")]
     [InlineData("Pressure [hPa],Temperature [°C]")]
     [InlineData("p (hPa),T (degC)")]
+    [InlineData("p_hPa(computed),T_C (computed)")]
     [InlineData("pressureHpa,temperatureC")]
     [InlineData("PRES_mb,TEMP_C")]
     [InlineData("\"pressure, hPa\",\"temperature, C\"")]
