@@ -8,7 +8,7 @@ namespace DayBrief.Flight.Centring;
 /// Common random numbers: an encounter is a function of seed and number alone, so a difference between two ways is a
 /// difference of flying. Paths pass the axis within 0.7 radii, where the updraft is a fifth of the core or more. The first turn
 /// goes the right way with a chance of 0.5 on the axis rising to 0.85 from half a radius off it, where one wing is felt to
-/// rise [FAA13A] (the numbers are assumed). A short-lived thermal is met between 5 and 75 % of its life. The nearest neighbour
+/// rise [FAA-13A] (the numbers are assumed). A short-lived thermal is met between 5 and 75 % of its life. The nearest neighbour
 /// lies at a random distance by the density of [Allen2006] equation 20, beyond two radii, with 0.4 to 0.9 of the strength.
 /// </remarks>
 internal sealed class EncounterSet

@@ -13,7 +13,7 @@ public sealed record RollOut(double AfterWorstReadingDeg, double AfterWorstReadi
     /// <remarks>
     /// At the true worst point the core lies across the circle's centre, so the heading for it comes 90° of turn later. The
     /// weakest reading comes later than the worst point by the lag's phase and the display's delay; during the roll-out the
-    /// glider turns on through half of what it would have turned. So 90° − lag − delay − half a roll. [FAA13A] gives about 60°
+    /// glider turns on through half of what it would have turned. So 90° − lag − delay − half a roll. [FAA-13A] gives about 60°
     /// after the weakest reading without saying for which instrument.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">Offset negative.</exception>

@@ -3,7 +3,7 @@ using DayBrief.Units;
 namespace DayBrief.Flight.Gliders;
 
 /// <summary>A steady turn without slip: how wide, how fast round, and what it costs.</summary>
-/// <remarks>[FAA25] ch. 5: r = V²/(g·tan φ), rate = g·tan φ/V, load factor 1/cos φ, stall speed times its root. Air density is
+/// <remarks>[FAA-25] ch. 5: r = V²/(g·tan φ), rate = g·tan φ/V, load factor 1/cos φ, stall speed times its root. Air density is
 /// taken as that of the airspeed indicator's calibration, so indicated and true airspeed are the same here.</remarks>
 public sealed record Circle
 {

@@ -43,7 +43,7 @@ public sealed class Glider
     /// <summary>Rate of roll, degrees a second.</summary>
     public double RollRateDegS => 90 / RollS;
 
-    /// <summary>The same glider at another wing loading; all speeds and sinks go with the root of the ratio [FAA13A].</summary>
+    /// <summary>The same glider at another wing loading; all speeds and sinks go with the root of the ratio [FAA-13A].</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside 10 to 80 kg/m².</exception>
     public Glider AtWingLoading(double kgM2)
     {

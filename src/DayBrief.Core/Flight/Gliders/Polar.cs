@@ -56,7 +56,7 @@ public sealed record Polar
         return loadFactor * root * SinkMs(speedMs / root);
     }
 
-    /// <summary>The polar of the same glider heavier by a ratio of weights: all speeds and sinks times its square root [FAA13A].</summary>
+    /// <summary>The polar of the same glider heavier by a ratio of weights: all speeds and sinks times its square root [FAA-13A].</summary>
     internal Polar Heavier(double ratio) => From(A / Math.Sqrt(ratio), B, C * Math.Sqrt(ratio));
 
     private static Polar From(double a, double b, double c)

@@ -5,7 +5,7 @@ namespace DayBrief.Flight.Thermals;
 /// <summary>How a thermal leans in shear and how a circling glider is carried across it.</summary>
 /// <remarks>
 /// The column drifts with the wind at half its depth. Air that rises at w through a wind that differs by u from that drift
-/// traces an axis of slope u/w (drift and tilt kept apart; [FAA13A] ch. 9 says that columns lean in wind and distort in
+/// traces an axis of slope u/w (drift and tilt kept apart; [FAA-13A] ch. 9 says that columns lean in wind and distort in
 /// shear). A glider that circles goes with the air at its height but rises slower by its sink, so it is carried across the
 /// axis at u·sink/w. The slope is held to 1 (45°): beyond that a column is torn rather than leaning. A first-order model.
 /// </remarks>

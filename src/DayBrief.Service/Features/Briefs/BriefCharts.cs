@@ -43,6 +43,14 @@ internal static class BriefCharts
         Width = width,
     });
 
+    public static Drawing Winds(Brief brief, Reader reader, double width = 360) => WindByHeight.Draw(
+        new([.. WindTable.Rows(brief, reader).Select(row => new WindLevel(row.Height.Metres, row.Wind))])
+        {
+            Unit = UnitOf(reader),
+            SouthernHemisphere = brief.Site.Position.LatitudeDegrees < 0,
+            Width = width,
+        });
+
     private static HeightUnit UnitOf(Reader reader) => reader.IsMetric ? HeightUnit.Metres : HeightUnit.Feet;
 
     private static TimeOnly TimeOf(DateTimeOffset local) => TimeOnly.FromTimeSpan(local.TimeOfDay);

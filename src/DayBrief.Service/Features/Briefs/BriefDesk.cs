@@ -23,7 +23,7 @@ internal sealed class BriefDesk(BriefStore briefs, SoundingStore soundings, Time
     /// <exception cref="InvalidSoundingException">The day cannot be computed from this ascent.</exception>
     public MadeBrief Make(BriefInputs inputs, string? id = null)
     {
-        var brief = Compute(inputs, Sounding(inputs.SoundingId));
+        var brief = Compute(inputs, Sounding(inputs));
         id ??= BriefStore.NewId();
         briefs.Save(id, inputs);
         return Remember(new(id, inputs, brief));
@@ -33,7 +33,7 @@ internal sealed class BriefDesk(BriefStore briefs, SoundingStore soundings, Time
     {
         if (_made.TryGetValue(id, out var made))
             return made;
-        return briefs.Find(id) is { } inputs ? Remember(new(id, inputs, Compute(inputs, Sounding(inputs.SoundingId)))) : null;
+        return briefs.Find(id) is { } inputs ? Remember(new(id, inputs, Compute(inputs, Sounding(inputs)))) : null;
     }
 
     /// <summary>The newest brief for today; else, on a new install, the demonstration.</summary>
@@ -56,8 +56,14 @@ internal sealed class BriefDesk(BriefStore briefs, SoundingStore soundings, Time
         PreparedAt = inputs.PreparedAt,
     });
 
-    private Sounding Sounding(string id) =>
-        soundings.Find(id)?.Sounding ?? throw InvalidInputException.Field("soundingId", $"No sounding is kept under \"{id}\".");
+    /// <summary>The ascent; of several in one file the one nearest to six o'clock of the day.</summary>
+    private Sounding Sounding(BriefInputs inputs)
+    {
+        var morning = inputs.Date.ToDateTime(new TimeOnly(6, 0));
+        var zone = inputs.Site.ToSite().TimeZone;
+        return soundings.Find(inputs.SoundingId, new DateTimeOffset(morning, zone.GetUtcOffset(morning)))?.Sounding
+            ?? throw InvalidInputException.Field("soundingId", $"No sounding is kept under \"{inputs.SoundingId}\".");
+    }
 
     /// <summary>Adds what the ascent does not say itself: where it went up, and the month of a message that states none.</summary>
     private static Sounding Completed(Sounding sounding, BriefInputs inputs)

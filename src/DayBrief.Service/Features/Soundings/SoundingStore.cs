@@ -26,10 +26,14 @@ internal sealed class SoundingStore(Database database, TimeProvider clock)
         return new(id, sounding);
     }
 
-    public StoredSounding? Find(string id) =>
-        database.Collection(Collection).FindById(id) is { } found
-            ? new(id, SoundingReader.Read(found["content"].AsBinary, found["name"].AsString))
-            : null;
+    /// <summary>A kept ascent; where its file holds several, the one nearest to a time, else the first.</summary>
+    public StoredSounding? Find(string id, DateTimeOffset? nearestTo = null)
+    {
+        if (database.Collection(Collection).FindById(id) is not { } found)
+            return null;
+        var (content, name) = (found["content"].AsBinary, found["name"].AsString);
+        return new(id, nearestTo is { } time ? SoundingReader.Read(content, name, time) : SoundingReader.Read(content, name));
+    }
 }
 
 /// <summary>An ascent and the name it is kept under.</summary>

@@ -18,7 +18,7 @@ public sealed class RollOutTests
         Assert.Equal((100 / 25.0) - 1.322, rollOut.LevelS, tolerance: 0.001);
     }
 
-    /// <summary>Common practice, no source: 45 to 90° after the worst point is felt, less with more lag; [FAA13A] about 60°. Met
+    /// <summary>Common practice, no source: 45 to 90° after the worst point is felt, less with more lag; [FAA-13A] about 60°. Met
     /// with quick instruments; slower ones need less than 45° (docs/verification.md).</summary>
     [Theory]
     [InlineData(30)]

@@ -6,7 +6,7 @@ public sealed class CircleTests
 {
     private static readonly Glider Standard = GenericGlider.Of(GliderClass.Standard);
 
-    /// <summary>[FAA25] ch. 5, printed for 120 kt and 30° of bank: 5.25° a second, 2,214 ft; 68.6 s from the rate. The
+    /// <summary>[FAA-25] ch. 5, printed for 120 kt and 30° of bank: 5.25° a second, 2,214 ft; 68.6 s from the rate. The
     /// book's 1,091 (and so the period) is good to 0.15 %, its 11.26 should be 11.29 for standard gravity, so 0.3 % on the radius.</summary>
     [Fact]
     public void A_turn_at_120_knots_and_30_degrees_is_the_printed_one()
@@ -17,7 +17,7 @@ public sealed class CircleTests
         Assert.Equal(2214, circle.RadiusM / 0.3048, tolerance: 0.003 * 2214);
     }
 
-    /// <summary>[FAA25] ch. 5, printed for 240 kt: half the rate (2.63), four times the radius. The limit of 120 m/s is
+    /// <summary>[FAA-25] ch. 5, printed for 240 kt: half the rate (2.63), four times the radius. The limit of 120 m/s is
     /// ours, so 240 kt is the square of the printed factor instead: twice the speed, four times the radius.</summary>
     [Fact]
     public void Twice_the_speed_is_four_times_the_radius_and_half_the_rate()
@@ -59,7 +59,7 @@ public sealed class CircleTests
         Assert.Equal(speedFactor, Math.Sqrt(circle.LoadFactor), tolerance: 0.0006);
     }
 
-    /// <summary>[FAA13A]: the stall speed rises by 40 % at 60° of bank, so a speed 40 % above the stall leaves no margin (0.3 %: √2 is 1.414).</summary>
+    /// <summary>[FAA-13A]: the stall speed rises by 40 % at 60° of bank, so a speed 40 % above the stall leaves no margin (0.3 %: √2 is 1.414).</summary>
     [Fact]
     public void At_sixty_degrees_forty_per_cent_above_the_stall_is_the_stall() =>
         Assert.Equal(0, Circle.At(Standard, 60, Speed.FromMetresPerSecond(1.414 * Standard.Stall.MetresPerSecond)).StallMarginPct, tolerance: 0.3);

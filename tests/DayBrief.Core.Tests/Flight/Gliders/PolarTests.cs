@@ -19,7 +19,7 @@ public sealed class PolarTests
         Assert.Equal(38.4, Invented.BestGlideRatio, tolerance: 0.05);
     }
 
-    /// <summary>[FAA13A]: with twice the weight every speed is √2 higher and the glide ratio stays.</summary>
+    /// <summary>[FAA-13A]: with twice the weight every speed is √2 higher and the glide ratio stays.</summary>
     [Fact]
     public void A_heavier_glider_glides_as_far_but_faster()
     {

@@ -6,7 +6,7 @@ internal readonly struct Tempo
     /// <summary>Greatest acceleration along the path, m/s²: a firm but ordinary change of pitch (assumed).</summary>
     private const float Pitch = 2;
 
-    /// <summary>Time constant of the pilot's feel for the air, s (assumed: quicker than the needle, as [FAA13A] has it).</summary>
+    /// <summary>Time constant of the pilot's feel for the air, s (assumed: quicker than the needle, as [FAA-13A] has it).</summary>
     private const float Feel = 0.7f;
 
     private const float Gravity = 9.80665f;
