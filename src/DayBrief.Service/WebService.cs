@@ -3,6 +3,7 @@ using DayBrief.Service.Features.Soundings;
 using DayBrief.Service.Features.Technique;
 using DayBrief.Service.Infrastructure;
 using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.Http.Features;
 using Microsoft.AspNetCore.ResponseCompression;
 using Microsoft.OpenApi;
 
@@ -33,6 +34,8 @@ internal static class WebService
         services.ConfigureHttpJsonOptions(json => Json.Configure(json.SerializerOptions));
         services.AddDataProtection().PersistKeysToFileSystem(
             new DirectoryInfo(Path.Combine(new DataFolder(configuration[DataFolder.Variable]).Root, "keys")));
+        services.Configure<RouteHandlerOptions>(routes => routes.ThrowOnBadRequest = true);
+        services.Configure<FormOptions>(form => form.ValueLengthLimit = SoundingBody.MaxBytes + 1024);
         services.AddProblemDetails();
         services.AddExceptionHandler<RefusedInputHandler>();
         services.AddHealthChecks();

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using DayBrief.Service.Infrastructure;
 
 namespace DayBrief.Service.Commands;
 
@@ -24,7 +25,18 @@ internal static class ServeCommand
 
     public static async Task<int> RunAsync(string[] settings)
     {
-        await WebService.Create(settings).RunAsync();
+        WebApplication service;
+        try
+        {
+            service = WebService.Create(settings);
+        }
+        catch (DataFolderInUseException used)
+        {
+            await Console.Error.WriteLineAsync(used.Message);
+            return CommandInput.Refused;
+        }
+
+        await service.RunAsync();
         return 0;
     }
 }

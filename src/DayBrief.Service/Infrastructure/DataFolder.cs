@@ -16,7 +16,7 @@ internal sealed class DataFolder
     public string DatabasePath => Path.Combine(Root, "daybrief.db");
 
     /// <summary>Holds the folder for this process.</summary>
-    /// <exception cref="InvalidOperationException">Another process holds it.</exception>
+    /// <exception cref="DataFolderInUseException">Another process holds it.</exception>
     public FileStream LockOrThrow()
     {
         try
@@ -25,8 +25,11 @@ internal sealed class DataFolder
         }
         catch (IOException cause)
         {
-            throw new InvalidOperationException(
+            throw new DataFolderInUseException(
                 $"Another DayBrief uses the data folder {Root}. Stop it, or set {Variable} to another folder.", cause);
         }
     }
 }
+
+/// <summary>The data folder is held by another process.</summary>
+internal sealed class DataFolderInUseException(string message, Exception cause) : Exception(message, cause);

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using System.Text.Json.Serialization;
 using DayBrief.Soundings;
 using Microsoft.AspNetCore.Mvc;
@@ -32,6 +33,16 @@ internal static class Problem
 
     public static ProblemDetails Of(InvalidInputException refused) =>
         Of(StatusCodes.Status400BadRequest, "The input cannot be used.", refused.Message, null, [.. refused.Errors]);
+
+    /// <summary>A request whose shape is wrong, such as JSON with a number where a date belongs: names the place in the JSON.</summary>
+    public static ProblemDetails Of(BadHttpRequestException bad) => Of(
+        bad.StatusCode,
+        "The request cannot be used.",
+        bad.Message,
+        null,
+        [bad.InnerException is JsonException json
+            ? new ProblemError($"The JSON is not as expected at {json.Path ?? "its start"} (line {(json.LineNumber ?? 0) + 1}).", "json", (int)(json.LineNumber ?? 0) + 1, Field: json.Path)
+            : new ProblemError(bad.Message, "request", Field: "body")]);
 
     public static ProblemDetails NotFound(string what) =>
         Of(StatusCodes.Status404NotFound, "Not found.", what, null, []);

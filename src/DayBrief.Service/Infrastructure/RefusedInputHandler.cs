@@ -1,6 +1,5 @@
 using DayBrief.Soundings;
 using Microsoft.AspNetCore.Diagnostics;
-using Microsoft.AspNetCore.Mvc;
 
 namespace DayBrief.Service.Infrastructure;
 
@@ -13,12 +12,8 @@ internal sealed class RefusedInputHandler : IExceptionHandler
         {
             InvalidSoundingException refused => Problem.Of(refused),
             InvalidInputException refused => Problem.Of(refused),
-            BadHttpRequestException bad => new ProblemDetails
-            {
-                Status = bad.StatusCode,
-                Title = "The request cannot be used.",
-                Detail = bad.Message,
-            },
+            BadHttpRequestException bad => Problem.Of(bad),
+            InvalidDataException tooLarge => Problem.Of(InvalidInputException.Field("body", $"The form cannot be read: {tooLarge.Message}")),
             _ => null,
         };
         if (problem is null)

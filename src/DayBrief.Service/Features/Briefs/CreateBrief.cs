@@ -17,6 +17,9 @@ internal static class CreateBrief
     public sealed record Request(
         string? SoundingId, JsonElement? Site, DateOnly? Date, string? PreparedBy, AssumptionsJson? Assumptions)
     {
+        /// <summary>Another name for <see cref="SoundingId"/>.</summary>
+        public string? Sounding { get; init; }
+
         public double? AscentLatitude { get; init; }
 
         public double? AscentLongitude { get; init; }
@@ -33,14 +36,15 @@ internal static class CreateBrief
         Request request, SoundingStore soundings, SiteStore sites, BriefDesk desk)
     {
         var errors = new FieldErrors();
-        if (request.SoundingId is null || soundings.Find(request.SoundingId) is null)
-            errors.Add("soundingId", $"No sounding is kept under \"{request.SoundingId}\"; send one to /api/v1/soundings first.");
+        var soundingId = request.SoundingId ?? request.Sounding;
+        if (soundingId is null || soundings.Find(soundingId) is null)
+            errors.Add("soundingId", $"No sounding is kept under \"{soundingId}\"; send one to /api/v1/soundings first.");
         if (request.Date is null)
             errors.Add("date", "date is required, as YYYY-MM-DD.");
         errors.ThrowIfAny();
         var made = desk.Make(new BriefInputs
         {
-            SoundingId = request.SoundingId!,
+            SoundingId = soundingId!,
             Site = SiteOf(request.Site, sites),
             Date = request.Date!.Value,
             PreparedBy = request.PreparedBy,

@@ -92,6 +92,16 @@ public sealed class BriefPagesTests(ServiceHost host)
         Assert.Contains("class=\"error\"", page);
     }
 
+    /// <summary>Five megabytes pasted: more than any ascent, and one clear answer.</summary>
+    [Fact]
+    public async Task Five_megabytes_of_pasted_prose_get_one_answer()
+    {
+        using var form = Form(new string('x', 5_000_000));
+        var answer = await host.Client().PostAsync("/briefs", form, Stopping);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
+        Assert.Contains("role=\"alert\"", await answer.Content.ReadAsStringAsync(Stopping));
+    }
+
     [Fact]
     public async Task A_pasted_ascent_becomes_a_brief()
     {

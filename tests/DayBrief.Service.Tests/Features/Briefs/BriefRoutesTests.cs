@@ -55,6 +55,16 @@ public sealed class BriefRoutesTests(ServiceHost host)
         Assert.Contains(errors.EnumerateArray(), error => error.GetProperty("field").GetString() == field);
     }
 
+    [Theory]
+    [InlineData("not json")]
+    [InlineData("""{"soundingId":"x","date":"yesterday"}""")]
+    [InlineData("""{"soundingId":"x","assumptions":{"maxTemperatureC":"warm"}}""")]
+    public async Task A_request_of_the_wrong_shape_is_refused_with_the_place(string request)
+    {
+        var errors = await (await host.Client().PostAsync("/api/v1/briefs", Demo.Json(request), Stopping)).ProblemAsync(HttpStatusCode.BadRequest);
+        Assert.NotEmpty(errors.EnumerateArray());
+    }
+
     [Fact]
     public async Task An_unknown_brief_is_not_found_as_page_and_as_JSON()
     {
