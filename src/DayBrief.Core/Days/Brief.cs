@@ -1,3 +1,4 @@
+using DayBrief.Reports;
 using DayBrief.Soundings;
 using DayBrief.Thermodynamics;
 using DayBrief.Units;
@@ -27,6 +28,9 @@ public sealed class Brief
 
     /// <summary>How far from the field the balloon went up, km; null when not known.</summary>
     public double? AscentDistanceKm { get; init; }
+
+    /// <summary>An observation at the field or near it; null when none was given.</summary>
+    public AerodromeReport? Observation { get; init; }
 
     /// <summary>The computed day.</summary>
     public required ConvectiveDay Day { get; init; }
@@ -64,7 +68,7 @@ public sealed class Brief
     /// <exception cref="InvalidSoundingException">The day cannot be computed from this ascent.</exception>
     public static Brief Prepare(BriefOrder order)
     {
-        var sounding = order.Sounding;
+        var sounding = Observed(order.Sounding, order.Observation);
         var analysis = SoundingAnalysis.Of(sounding, elevation: sounding.Source.Elevation);
         return new()
         {
@@ -73,11 +77,21 @@ public sealed class Brief
             PreparedBy = order.PreparedBy,
             PreparedAt = order.PreparedAt,
             Ascent = analysis,
+            Observation = order.Observation,
             AscentValidAt = sounding.Source.ValidAt,
             AscentDistanceKm = sounding.Source.Position?.KilometresTo(order.Site.Position),
             Day = ConvectiveDay.Compute(sounding, order.Site, order.Date, order.Assumptions),
         };
     }
+
+    /// <summary>The ascent corrected to an observation within 90 minutes of it; a later one belongs to a day already warmed.</summary>
+    private static Sounding Observed(Sounding sounding, AerodromeReport? observation) =>
+        observation is { Temperature: { } temperature, Time: var time }
+        && sounding.Source.ValidAt is { } valid
+        && time.NearestTo(valid) is { } at
+        && (at - valid).Duration() <= TimeSpan.FromMinutes(90)
+            ? SurfaceCorrection.Apply(sounding, temperature, observation.DewPoint)
+            : sounding;
 
     /// <summary>Wind at a height above the field; null where the ascent reports none.</summary>
     public Wind? WindAt(Height height) => Day.Winds?.At(height);

@@ -1,3 +1,4 @@
+using DayBrief.Reports;
 using DayBrief.Soundings;
 
 namespace DayBrief.Days;
@@ -16,6 +17,9 @@ public sealed record BriefOrder
 
     /// <summary>What is assumed of the day.</summary>
     public DayAssumptions Assumptions { get; init; } = new();
+
+    /// <summary>An observation at the field or near it.</summary>
+    public AerodromeReport? Observation { get; init; }
 
     /// <summary>Who prepares it.</summary>
     public string? PreparedBy { get; init; }

@@ -1,3 +1,4 @@
+using DayBrief.Reports;
 using DayBrief.Units;
 
 namespace DayBrief.Days;
@@ -42,7 +43,9 @@ public static class Hazards
     {
         var day = brief.Day;
         var flyable = day.Times.FirstUsable is not null;
-        yield return At(HazardKind.Thunder, day.Cloud.Thunder);
+        yield return Observed(brief, weather => weather.IsThunderstorm)
+            ? new(HazardKind.Thunder) { About = brief.Observation!.Station }
+            : At(HazardKind.Thunder, day.Cloud.Thunder);
         yield return ThunderInStore(brief);
         yield return At(HazardKind.Showers, day.Cloud.Thunder is null ? day.Cloud.Showers : null);
         yield return At(HazardKind.Overdevelopment, day.Cloud.Thunder is null && day.Cloud.Showers is null ? day.Cloud.Overdevelopment : null);
@@ -71,8 +74,16 @@ public static class Hazards
             ? new(HazardKind.ThunderInStore, brief.Ascent.KIndex)
             : null;
 
+    private static bool Observed(Brief brief, Func<PresentWeather, bool> weather) =>
+        brief.Observation?.Conditions.Weather.Any(weather) ?? false;
+
+    /// <summary>The strongest of the observed gust, the observed wind and the ascent's wind at the ground.</summary>
     private static Hazard? SurfaceWind(Brief brief) =>
-        brief.WindAt(Height.FromMetres(10)) is { } wind && wind.Speed.Knots >= SurfaceWindKt
+        brief.Observation?.Conditions.Wind is { } observed && (observed.Gust ?? observed.Speed) is { } reported
+            ? reported.Knots >= SurfaceWindKt
+                ? new(HazardKind.SurfaceWind, reported.MetresPerSecond) { About = brief.Observation.Station }
+                : null
+            : brief.WindAt(Height.FromMetres(10)) is { } wind && wind.Speed.Knots >= SurfaceWindKt
             ? new(HazardKind.SurfaceWind, wind.Speed.MetresPerSecond)
             : null;
 

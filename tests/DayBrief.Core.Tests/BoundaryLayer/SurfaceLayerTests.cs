@@ -19,13 +19,13 @@ public sealed class SurfaceLayerTests
     public void Obukhov_length_follows_its_definition_and_heat_makes_the_excess()
     {
         var calm = SurfaceLayer.Of(0.1, 0.11, 290, 1000, 2, 0.03);
-        var windy = SurfaceLayer.Of(0.1, 0.11, 290, 1000, 12, 0.03);
+        var blown = SurfaceLayer.Of(0.1, 0.11, 290, 1000, 12, 0.03);
         var hot = SurfaceLayer.Of(0.2, 0.22, 290, 1000, 2, 0.03);
-        Assert.True(windy.ObukhovLengthM < calm.ObukhovLengthM && calm.ObukhovLengthM < 0);
+        Assert.True(blown.ObukhovLengthM < calm.ObukhovLengthM && calm.ObukhovLengthM < 0);
         Assert.True(hot.ScreenExcessKelvins > calm.ScreenExcessKelvins);
-        var length = -Math.Pow(windy.FrictionVelocityMs, 3) * 290 / (0.4 * 9.80665 * 0.11);
+        var length = -Math.Pow(blown.FrictionVelocityMs, 3) * 290 / (0.4 * 9.80665 * 0.11);
         // The last iteration still moves u* a little.
-        Assert.Equal(length, windy.ObukhovLengthM, tolerance: 0.05 * -length);
+        Assert.Equal(length, blown.ObukhovLengthM, tolerance: 0.05 * -length);
     }
 
     /// <summary>By definition: no excess over ground that does not heat the air.</summary>

@@ -109,7 +109,7 @@ public sealed class HardDaysTests
     }
 
     public static TheoryData<string> Hard() =>
-        ["plain", "polar night", "polar day", "dry", "late", "too late", "cold maximum", "hot maximum", "overcast", "still flux", "windy", "equator of the year 1900"];
+        ["plain", "polar night", "polar day", "dry", "late", "too late", "cold maximum", "hot maximum", "overcast", "still flux", "much wind", "equator of the year 1900"];
 
     private static ConvectiveDay Named(string name)
     {
@@ -126,7 +126,7 @@ public sealed class HardDaysTests
             "hot maximum" => Compute(assumptions: ensemble with { MaxTemperature = Temperature.FromCelsius(55) }),
             "overcast" => Compute(assumptions: ensemble with { CloudOktas = 8 }),
             "still flux" => Compute(assumptions: ensemble with { Flux = new([new(start, 0, 0), new(start.AddHours(6), 0, 0)]) }),
-            "windy" => Compute(ConvectiveDayTests.Morning(null, hpa => Wind.From(270, Speed.FromKnots(10 + ((1000 - hpa) / 10)))), assumptions: ensemble),
+            "much wind" => Compute(ConvectiveDayTests.Morning(null, hpa => Wind.From(270, Speed.FromKnots(10 + ((1000 - hpa) / 10)))), assumptions: ensemble),
             "equator of the year 1900" => Compute(site: Cases.SiteAt(0, 179.9, 0, 12), date: new(1900, 3, 21), assumptions: ensemble),
             _ => Compute(assumptions: ensemble),
         };

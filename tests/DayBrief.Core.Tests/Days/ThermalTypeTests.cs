@@ -41,19 +41,19 @@ public sealed class ThermalTypeTests
     [Fact]
     public void Wind_makes_streets_and_shear_makes_thermals_lean()
     {
-        var streets = Windy(hpa => Wind.From(270, Speed.FromMetresPerSecond(9 + ((1000 - hpa) / 60))));
+        var streets = InWind(hpa => Wind.From(270, Speed.FromMetresPerSecond(9 + ((1000 - hpa) / 60))));
         Assert.True(streets.Wind!.StreetsLikely);
         Assert.Equal(3 * streets.Steps.Max(step => step.MixedLayerDepthM)!.Value, streets.Wind.StreetSpacing!.Value.Metres, tolerance: 1000);
         Assert.InRange(streets.Wind.InstabilityRatio!.Value, 0, 25);
-        var calm = Windy(_ => Wind.From(270, Speed.FromMetresPerSecond(1)));
+        var calm = InWind(_ => Wind.From(270, Speed.FromMetresPerSecond(1)));
         Assert.False(calm.Wind!.StreetsLikely);
         Assert.True(calm.Wind.InstabilityRatio > 25);
-        var sheared = Windy(hpa => Wind.From(270, Speed.FromMetresPerSecond((1000 - hpa) / 15)));
+        var sheared = InWind(hpa => Wind.From(270, Speed.FromMetresPerSecond((1000 - hpa) / 15)));
         Assert.True(sheared.ThermalType.Leaning);
         Assert.True(sheared.Wind!.TooMuch);
     }
 
-    private static ConvectiveDay Windy(Func<double, Wind?> wind) => ConvectiveDay.Compute(
+    private static ConvectiveDay InWind(Func<double, Wind?> wind) => ConvectiveDay.Compute(
         ConvectiveDayTests.Morning(null, wind), ConvectiveDayTests.Site(), new(2026, 6, 21), new() { EnsembleSize = 0 });
 
     private static ConvectiveDay Compute(IEnumerable<Soundings.SoundingLevel> levels) => ConvectiveDay.Compute(

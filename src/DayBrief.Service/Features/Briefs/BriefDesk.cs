@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using DayBrief.Days;
+using DayBrief.Reports;
 using DayBrief.Service.Features.Soundings;
 using DayBrief.Service.Infrastructure;
 using DayBrief.Soundings;
@@ -52,16 +53,29 @@ internal sealed class BriefDesk(BriefStore briefs, SoundingStore soundings, Time
         Site = inputs.Site.ToSite(),
         Date = inputs.Date,
         Assumptions = inputs.Assumptions.ToAssumptions(),
+        Observation = ObservationOf(inputs.Observation),
         PreparedBy = inputs.PreparedBy,
         PreparedAt = inputs.PreparedAt,
     });
 
-    /// <summary>The ascent; of several in one file the one nearest to six o'clock of the day.</summary>
+    private static AerodromeReport? ObservationOf(string? text)
+    {
+        try
+        {
+            return string.IsNullOrWhiteSpace(text) ? null : MetarReader.Read(text);
+        }
+        catch (InvalidReportException refused)
+        {
+            throw new InvalidInputException(new ProblemError(refused.Message, "not-a-report", refused.Line, refused.Group, "observation"));
+        }
+    }
+
+    /// <summary>The ascent of the morning, in a file of several forecast hours with the afternoon's air aloft.</summary>
     private Sounding Sounding(BriefInputs inputs)
     {
-        var morning = inputs.Date.ToDateTime(new TimeOnly(6, 0));
         var zone = inputs.Site.ToSite().TimeZone;
-        return soundings.Find(inputs.SoundingId, new DateTimeOffset(morning, zone.GetUtcOffset(morning)))?.Sounding
+        DateTimeOffset At(int hour) => inputs.Date.ToDateTime(new TimeOnly(hour, 0)) is var local ? new(local, zone.GetUtcOffset(local)) : default;
+        return soundings.Choose(inputs.SoundingId, inputs.AscentIndex, At(6), At(14))
             ?? throw InvalidInputException.Field("soundingId", $"No sounding is kept under \"{inputs.SoundingId}\".");
     }
 

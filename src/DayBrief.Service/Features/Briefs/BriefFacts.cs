@@ -21,6 +21,8 @@ internal static class BriefFacts
             { IsPolarNight: true } => new("Sun", "does not rise"),
             _ => new("Sun", $"rises {Time(sun.Sunrise)}, sets {Time(sun.Sunset)}; light until {Time(sun.CivilDusk)}"),
         };
+        if (brief.Observation is { } observed)
+            yield return new($"{observed.Station} {observed.Time.Hour:00}:{observed.Time.Minute:00} UTC", observed.Raw);
         foreach (var runway in Runways(brief, reader))
             yield return runway;
         yield return new("Freezing level", brief.FreezingLevel is { } freezing ? reader.Height(freezing.Metres) : NotKnown);

@@ -24,6 +24,12 @@ public sealed record BriefInputs
 
     public AssumptionsJson Assumptions { get; init; } = new();
 
+    /// <summary>Which ascent of a file that holds several, from 0; null for the one nearest to the morning.</summary>
+    public int? AscentIndex { get; init; }
+
+    /// <summary>The latest observation (METAR or SPECI), as written.</summary>
+    public string? Observation { get; init; }
+
     /// <summary>What the instructor adds for the course.</summary>
     public string? InstructorNote { get; init; }
 

@@ -20,6 +20,12 @@ internal static class CreateBrief
         /// <summary>Another name for <see cref="SoundingId"/>.</summary>
         public string? Sounding { get; init; }
 
+        /// <summary>Which ascent of a file that holds several, from 0.</summary>
+        public int? AscentIndex { get; init; }
+
+        /// <summary>The latest METAR or SPECI.</summary>
+        public string? Observation { get; init; }
+
         public double? AscentLatitude { get; init; }
 
         public double? AscentLongitude { get; init; }
@@ -49,6 +55,8 @@ internal static class CreateBrief
             Date = request.Date!.Value,
             PreparedBy = request.PreparedBy,
             PreparedAt = desk.Now,
+            AscentIndex = request.AscentIndex,
+            Observation = request.Observation,
             AscentLatitude = request.AscentLatitude,
             AscentLongitude = request.AscentLongitude,
             AscentElevationM = request.AscentElevationM,

@@ -36,14 +36,14 @@ internal static class HazardText
         string Wind() => reader.WindSpeed(Speed.FromMetresPerSecond(hazard.Value!.Value));
         return hazard.Kind switch
         {
-            HazardKind.Thunder => $"Possible from {from}. Gusts run miles ahead of a storm: land before it, never go under its anvil.",
+            HazardKind.Thunder => $"{(hazard.About is { } seen ? $"Reported now at {seen}" : $"Possible from {from}")}. Gusts run miles ahead of a storm: land before it, never go under its anvil.",
             HazardKind.ThunderInStore => "The ascent holds the energy for thunderstorms"
                 + (hazard.Value is { } k ? $" (K index {Math.Round(k)})" : "")
                 + ". A front, hills or a sea breeze may set it free: watch for towers, have a way home.",
             HazardKind.Showers => $"Likely from {from}. Sink and gusts around them, poor sight below: keep a field upwind of the rain.",
             HazardKind.Overdevelopment => $"Clouds grow tall from {from}. Lift under them can outrun you: leave early, keep the cloud distance of your rules.",
             HazardKind.SpreadOut => "Shade can end the lift over a wide area. Stay within reach of the field, wait for the next gap.",
-            HazardKind.SurfaceWind => $"{Wind()} this morning, more with the thermals. Approach speed up, turns not low, gliders on the ground held.",
+            HazardKind.SurfaceWind => $"{Wind()} {(hazard.About is { } seen ? $"reported at {seen}" : "this morning")}, more with the thermals. Approach speed up, turns not low, gliders on the ground held.",
             HazardKind.Crosswind => $"About {Wind()} across runway {hazard.About} this morning. The site's and your own limits decide.",
             HazardKind.WindAloft => $"Mean {Wind()} in the layer. Thermals are torn and drift fast: mind the way back against it.",
             HazardKind.WindGradient => $"{Wind()} close above the ground. Expect to lose airspeed on the approach.",

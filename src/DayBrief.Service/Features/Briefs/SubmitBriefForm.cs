@@ -55,6 +55,8 @@ internal static partial class SubmitBriefForm
             Date = date,
             PreparedBy = input.NullIfEmpty("preparedBy"),
             InstructorNote = input.NullIfEmpty("instructorNote"),
+            Observation = input.NullIfEmpty("observation"),
+            AscentIndex = (int?)errors.Optional("ascentIndex", input.Number("ascentIndex", errors), 0, 20_000),
             PreparedAt = desk.Now,
             AscentLatitude = errors.Optional("ascentLatitude", input.Number("ascentLatitude", errors), -90, 90),
             AscentLongitude = errors.Optional("ascentLongitude", input.Number("ascentLongitude", errors), -180, 180),
@@ -67,8 +69,19 @@ internal static partial class SubmitBriefForm
         };
         errors.ThrowIfAny();
         var (content, name) = input.Ascent(file, fileName);
-        return desk.Make(inputs with { SoundingId = soundings.Save(content, name).Id });
+        var id = soundings.Save(content, name).Id;
+        return inputs.AscentIndex is null && soundings.Contents(id) is { Count: > 1 } several && !IsForecast(several)
+            ? throw InvalidInputException.Field("ascentIndex", Offer(several))
+            : desk.Make(inputs with { SoundingId = id });
     }
+
+    /// <summary>Hours of one forecast belong together and need no choice.</summary>
+    private static bool IsForecast(IReadOnlyList<SoundingSource> several) => several[0].Format is "CSV" or "JSON";
+
+    private static string Offer(IReadOnlyList<SoundingSource> several) =>
+        $"The input holds {several.Count} ascents. Give the number of the one you want below: "
+        + string.Join("; ", several.Take(12).Select((source, i) => $"{i} = {source.Station} {source.ValidAt:yyyy-MM-dd HH:mm 'UTC'}"))
+        + (several.Count > 12 ? "; and so on." : ".");
 
     private static SiteJson SiteOf(BriefFormInput input, SiteStore sites, FieldErrors errors) =>
         input.NullIfEmpty("site") is { } id

@@ -111,6 +111,51 @@ public sealed class BriefPagesTests(ServiceHost host)
         Assert.Contains("Not for today", await GetAsync(answer.Headers.Location!.ToString()));
     }
 
+    [Fact]
+    public async Task An_observation_corrects_the_lowest_layer_and_is_shown()
+    {
+        using var form = Form(Demo.Text("anticyclone-short-dry.csv"));
+        form.Add(new StringContent("METAR ZZZZ 240520Z 06016G28KT 9999 FEW030 14/06 Q1029="), "observation");
+        var answer = await host.Client().PostAsync("/briefs", form, Stopping);
+        var page = await GetAsync(answer.Headers.Location!.ToString());
+        Assert.Contains("ZZZZ 05:20 UTC", page);
+        Assert.Contains("The lowest layer is corrected to the observation at the surface (+2.6 °C against the ascent).", page);
+        Assert.Contains("28 kt reported at ZZZZ", page);
+    }
+
+    [Fact]
+    public async Task A_report_that_is_none_is_refused_beside_its_field()
+    {
+        using var form = Form(Demo.Text("anticyclone-short-dry.csv"));
+        form.Add(new StringContent("nice weather"), "observation");
+        var answer = await host.Client().PostAsync("/briefs", form, Stopping);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
+        Assert.Contains("name=\"observation\" value=\"nice weather\" aria-invalid=\"true\"", await answer.Content.ReadAsStringAsync(Stopping));
+    }
+
+    /// <summary>Two invented ascents to the columns of IGRA version 2, a day apart.</summary>
+    [Fact]
+    public async Task Of_several_ascents_in_one_input_the_instructor_chooses()
+    {
+        var text = Igra(23, 140) + Igra(24, 120);
+        using var first = Form(text);
+        var offer = await host.Client().PostAsync("/briefs", first, Stopping);
+        var page = WebUtility.HtmlDecode(await offer.Content.ReadAsStringAsync(Stopping));
+        Assert.Contains("The input holds 2 ascents.", page);
+        using var second = Form(text);
+        second.Add(new StringContent("1"), "ascentIndex");
+        var made = await host.Client().PostAsync("/briefs", second, Stopping);
+        Assert.Contains("Wed 24 Jun 2026", await GetAsync(made.Headers.Location!.ToString()));
+    }
+
+    private static string Igra(int day, int surfaceTenths)
+    {
+        (int Pa, int Fall)[] levels = [(101400, 0), (98600, 20), (92500, 60), (85000, 110), (70000, 190), (50000, 370)];
+        var lines = levels.Select((level, i) =>
+            $"2{(i == 0 ? 1 : 0)} -9999 {level.Pa,6} -9999 {surfaceTenths - level.Fall,5} -9999    40   270    50");
+        return $"#ZZM00099001 2026 06 {day:00} 06 0500 {levels.Length,4} invented invented  523100   -19200\n{string.Join('\n', lines)}\n";
+    }
+
     private static MultipartFormDataContent Form(string text) => new()
     {
         { new StringContent(text), "text" },
