@@ -32,6 +32,9 @@ public sealed class Brief
     /// <summary>An observation at the field or near it; null when none was given.</summary>
     public AerodromeReport? Observation { get; init; }
 
+    /// <summary>A forecast (TAF) for the field or near it; null when none was given.</summary>
+    public AerodromeForecast? Forecast { get; init; }
+
     /// <summary>The computed day.</summary>
     public required ConvectiveDay Day { get; init; }
 
@@ -78,6 +81,7 @@ public sealed class Brief
             PreparedAt = order.PreparedAt,
             Ascent = analysis,
             Observation = order.Observation,
+            Forecast = order.Forecast,
             AscentValidAt = sounding.Source.ValidAt,
             AscentDistanceKm = sounding.Source.Position?.KilometresTo(order.Site.Position),
             Day = ConvectiveDay.Compute(sounding, order.Site, order.Date, order.Assumptions),

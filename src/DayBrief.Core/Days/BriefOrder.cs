@@ -21,6 +21,9 @@ public sealed record BriefOrder
     /// <summary>An observation at the field or near it.</summary>
     public AerodromeReport? Observation { get; init; }
 
+    /// <summary>A forecast for the field or near it.</summary>
+    public AerodromeForecast? Forecast { get; init; }
+
     /// <summary>Who prepares it.</summary>
     public string? PreparedBy { get; init; }
 

@@ -6,6 +6,9 @@ public enum HazardKind
     /// <summary>Thunder is possible.</summary>
     Thunder,
 
+    /// <summary>A forecast for an aerodrome names thunder or strong gusts.</summary>
+    Forecast,
+
     /// <summary>The ascent holds the energy for thunder, though the computed day does not release it.</summary>
     ThunderInStore,
 

@@ -46,6 +46,7 @@ public static class Hazards
         yield return Observed(brief, weather => weather.IsThunderstorm)
             ? new(HazardKind.Thunder) { About = brief.Observation!.Station }
             : At(HazardKind.Thunder, day.Cloud.Thunder);
+        yield return Forecast(brief);
         yield return ThunderInStore(brief);
         yield return At(HazardKind.Showers, day.Cloud.Thunder is null ? day.Cloud.Showers : null);
         yield return At(HazardKind.Overdevelopment, day.Cloud.Thunder is null && day.Cloud.Showers is null ? day.Cloud.Overdevelopment : null);
@@ -76,6 +77,21 @@ public static class Hazards
 
     private static bool Observed(Brief brief, Func<PresentWeather, bool> weather) =>
         brief.Observation?.Conditions.Weather.Any(weather) ?? false;
+
+    /// <summary>The first group of the TAF between sunrise and sunset that names thunder, or gusts or wind worth a mention.</summary>
+    private static Hazard? Forecast(Brief brief)
+    {
+        var (noon, sun) = (brief.Day.Sun.Noon, brief.Day.Sun);
+        var groups = brief.Forecast?.Groups
+            .Where(group => group.Conditions.Weather.Any(weather => weather.IsThunderstorm)
+                || (group.Conditions.Wind is { } wind && (wind.Gust ?? wind.Speed)?.Knots >= SurfaceWindKt + 5))
+            .Select(group => (group, From: group.From?.NearestTo(noon), To: group.To?.NearestTo(noon)))
+            .Where(entry => !(entry.From > sun.Sunset) && !(entry.To < sun.Sunrise))
+            .ToArray() ?? [];
+        return groups.Length > 0
+            ? new(HazardKind.Forecast) { From = groups[0].From, About = $"{brief.Forecast!.Station}: {groups[0].group.Raw}" }
+            : null;
+    }
 
     /// <summary>The strongest of the observed gust, the observed wind and the ascent's wind at the ground.</summary>
     private static Hazard? SurfaceWind(Brief brief) =>

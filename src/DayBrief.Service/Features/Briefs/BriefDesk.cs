@@ -53,20 +53,22 @@ internal sealed class BriefDesk(BriefStore briefs, SoundingStore soundings, Time
         Site = inputs.Site.ToSite(),
         Date = inputs.Date,
         Assumptions = inputs.Assumptions.ToAssumptions(),
-        Observation = ObservationOf(inputs.Observation),
+        Observation = Report("observation", inputs.Observation, MetarReader.Read),
+        Forecast = Report("forecast", inputs.Forecast, TafReader.Read),
         PreparedBy = inputs.PreparedBy,
         PreparedAt = inputs.PreparedAt,
     });
 
-    private static AerodromeReport? ObservationOf(string? text)
+    private static T? Report<T>(string field, string? text, Func<string, T> read)
+        where T : class
     {
         try
         {
-            return string.IsNullOrWhiteSpace(text) ? null : MetarReader.Read(text);
+            return string.IsNullOrWhiteSpace(text) ? null : read(text);
         }
         catch (InvalidReportException refused)
         {
-            throw new InvalidInputException(new ProblemError(refused.Message, "not-a-report", refused.Line, refused.Group, "observation"));
+            throw new InvalidInputException(new ProblemError(refused.Message, "not-a-report", refused.Line, refused.Group, field));
         }
     }
 

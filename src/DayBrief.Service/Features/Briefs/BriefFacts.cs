@@ -23,6 +23,8 @@ internal static class BriefFacts
         };
         if (brief.Observation is { } observed)
             yield return new($"{observed.Station} {observed.Time.Hour:00}:{observed.Time.Minute:00} UTC", observed.Raw);
+        if (brief.Forecast is { } forecast)
+            yield return new($"TAF {forecast.Station}", forecast.Raw);
         foreach (var runway in Runways(brief, reader))
             yield return runway;
         yield return new("Freezing level", brief.FreezingLevel is { } freezing ? reader.Height(freezing.Metres) : NotKnown);

@@ -30,6 +30,9 @@ public sealed record BriefInputs
     /// <summary>The latest observation (METAR or SPECI), as written.</summary>
     public string? Observation { get; init; }
 
+    /// <summary>The latest forecast for an aerodrome (TAF), as written.</summary>
+    public string? Forecast { get; init; }
+
     /// <summary>What the instructor adds for the course.</summary>
     public string? InstructorNote { get; init; }
 

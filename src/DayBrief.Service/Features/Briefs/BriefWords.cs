@@ -43,7 +43,8 @@ internal static class AscentWords
             ? $"{reader.DateAndTime(valid)}, {Age(brief, now, made.Inputs.Demonstration)}"
             : "time not known";
         var far = brief.AscentDistanceKm is { } km ? $"{Math.Round(km)} km from the field" : "distance not known";
-        return $"{where}, {when}, {far}. Read as {source.Format}.";
+        var launched = source.LaunchTime is { } launch ? $"; launched {launch:HH:mm} UTC" : "";
+        return $"{where}, {when}{launched}, {far}. Read as {source.Format}.";
     }
 
     private static string Age(Brief brief, DateTimeOffset now, bool demonstration) => demonstration

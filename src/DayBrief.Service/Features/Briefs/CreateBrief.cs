@@ -26,6 +26,9 @@ internal static class CreateBrief
         /// <summary>The latest METAR or SPECI.</summary>
         public string? Observation { get; init; }
 
+        /// <summary>The latest TAF.</summary>
+        public string? Forecast { get; init; }
+
         public double? AscentLatitude { get; init; }
 
         public double? AscentLongitude { get; init; }
@@ -57,6 +60,7 @@ internal static class CreateBrief
             PreparedAt = desk.Now,
             AscentIndex = request.AscentIndex,
             Observation = request.Observation,
+            Forecast = request.Forecast,
             AscentLatitude = request.AscentLatitude,
             AscentLongitude = request.AscentLongitude,
             AscentElevationM = request.AscentElevationM,

@@ -10,6 +10,7 @@ internal static class HazardText
     public static string Title(Hazard hazard) => hazard.Kind switch
     {
         HazardKind.Thunder => "Thunderstorms",
+        HazardKind.Forecast => "Aerodrome forecast",
         HazardKind.ThunderInStore => "Thunder in store",
         HazardKind.Showers => "Showers",
         HazardKind.Overdevelopment => "Tall cumulus",
@@ -37,6 +38,7 @@ internal static class HazardText
         return hazard.Kind switch
         {
             HazardKind.Thunder => $"{(hazard.About is { } seen ? $"Reported now at {seen}" : $"Possible from {from}")}. Gusts run miles ahead of a storm: land before it, never go under its anvil.",
+            HazardKind.Forecast => $"{hazard.About}{(from.Length > 0 ? $" (from {from})" : "")}. Plan to be down before it.",
             HazardKind.ThunderInStore => "The ascent holds the energy for thunderstorms"
                 + (hazard.Value is { } k ? $" (K index {Math.Round(k)})" : "")
                 + ". A front, hills or a sea breeze may set it free: watch for towers, have a way home.",

@@ -56,6 +56,7 @@ internal static partial class SubmitBriefForm
             PreparedBy = input.NullIfEmpty("preparedBy"),
             InstructorNote = input.NullIfEmpty("instructorNote"),
             Observation = input.NullIfEmpty("observation"),
+            Forecast = input.NullIfEmpty("forecast"),
             AscentIndex = (int?)errors.Optional("ascentIndex", input.Number("ascentIndex", errors), 0, 20_000),
             PreparedAt = desk.Now,
             AscentLatitude = errors.Optional("ascentLatitude", input.Number("ascentLatitude", errors), -90, 90),

@@ -116,11 +116,13 @@ public sealed class BriefPagesTests(ServiceHost host)
     {
         using var form = Form(Demo.Text("anticyclone-short-dry.csv"));
         form.Add(new StringContent("METAR ZZZZ 240520Z 06016G28KT 9999 FEW030 14/06 Q1029="), "observation");
+        form.Add(new StringContent("TAF ZZZZ 240500Z 2406/2415 06012KT 9999 FEW035 PROB30 TEMPO 2413/2415 TSRA BKN030CB="), "forecast");
         var answer = await host.Client().PostAsync("/briefs", form, Stopping);
         var page = await GetAsync(answer.Headers.Location!.ToString());
         Assert.Contains("ZZZZ 05:20 UTC", page);
         Assert.Contains("The lowest layer is corrected to the observation at the surface (+2.6 °C against the ascent).", page);
         Assert.Contains("28 kt reported at ZZZZ", page);
+        Assert.Contains("PROB30 TEMPO 2413/2415 TSRA BKN030CB (from 14:00)", page);
     }
 
     [Fact]
