@@ -64,6 +64,8 @@ internal static class TechniqueText
             yield break;
         }
 
+        var late = study.LagS + study.Instrument.DisplayDelayS;
+        yield return $"In this circle you know of the air {Measures.N(late, "0.0")} s late, {Measures.N(study.Circle.RateDegS * late)}° of turn.";
         yield return WayText.Of(study.Ranking.First(way => way.Way == study.Recommended), study, m);
         var others = study.Tied.Where(way => way != study.Recommended).Select(WayText.Name).ToArray();
         if (others.Length > 0)
