@@ -3,6 +3,7 @@ using System.Globalization;
 using DayBrief.Days;
 using DayBrief.Service.Features.Briefs;
 using DayBrief.Service.Features.Sites;
+using DayBrief.Service.Features.Soundings;
 using DayBrief.Service.Infrastructure;
 using DayBrief.Soundings;
 
@@ -79,7 +80,7 @@ internal sealed class DayOptions
     public async Task<Sounding> SoundingAsync(ParseResult parsed, CancellationToken stopping)
     {
         var path = Path(parsed);
-        return SoundingReader.Read(await CommandInput.ReadAsync(path, stopping), CommandInput.NameOf(path));
+        return AscentChoice.For(await CommandInput.ReadAsync(path, stopping), CommandInput.NameOf(path), index: null, Site(parsed), Date(parsed));
     }
 
     private static bool TryDate(string? text, out DateOnly date) =>

@@ -66,6 +66,25 @@ public sealed class VerbsTests
         Directory.Delete(folder, recursive: true);
     }
 
+    /// <summary>An invented forecast of two hours: the afternoon 2 K warmer aloft.</summary>
+    [Fact]
+    public async Task The_hours_of_a_forecast_become_one_day_with_the_later_air_aloft()
+    {
+        var folder = Directory.CreateTempSubdirectory("daybrief-verbs-").FullName;
+        var (site, file) = (Path.Combine(folder, "site.json"), Path.Combine(folder, "forecast.csv"));
+        await File.WriteAllTextAsync(site, Demo.Site, TestContext.Current.CancellationToken);
+        (int Hpa, double C)[] levels = [(1000, 10), (985, 12), (950, 10), (900, 6), (850, 2), (780, -3), (700, -8), (600, -16)];
+        var rows = from hour in new[] { 6, 14 }
+                   from level in levels
+                   select FormattableString.Invariant($"2026-05-21T{hour:00}:00Z,{level.Hpa},{level.C + (hour == 14 ? 2 : 0)},{level.C - 5}");
+        await File.WriteAllLinesAsync(file, rows.Prepend("time,pressure_hpa,temperature_c,dew_point_c"), TestContext.Current.CancellationToken);
+        var run = await RunAsync("brief", file, "--site", site, "--date", "2026-05-21", "--ensemble", "0");
+        Directory.Delete(folder, recursive: true);
+        var analysis = JsonDocument.Parse(run.Output).RootElement.GetProperty("analysis");
+        Assert.Contains(analysis.GetProperty("remarks").EnumerateArray(), remark => remark.GetProperty("code").GetString() == "forecast-aloft");
+        Assert.Equal(-14, analysis.GetProperty("levels").EnumerateArray().Last().GetProperty("temperatureC").GetDouble(), tolerance: 1e-6);
+    }
+
     [Fact]
     public async Task Centre_prints_the_study_of_the_contract()
     {

@@ -72,14 +72,9 @@ internal sealed class BriefDesk(BriefStore briefs, SoundingStore soundings, Time
         }
     }
 
-    /// <summary>The ascent of the morning, in a file of several forecast hours with the afternoon's air aloft.</summary>
-    private Sounding Sounding(BriefInputs inputs)
-    {
-        var zone = inputs.Site.ToSite().TimeZone;
-        DateTimeOffset At(int hour) => inputs.Date.ToDateTime(new TimeOnly(hour, 0)) is var local ? new(local, zone.GetUtcOffset(local)) : default;
-        return soundings.Choose(inputs.SoundingId, inputs.AscentIndex, At(6), At(14))
+    private Sounding Sounding(BriefInputs inputs) =>
+        soundings.Choose(inputs.SoundingId, inputs.AscentIndex, inputs.Site.ToSite(), inputs.Date)
             ?? throw InvalidInputException.Field("soundingId", $"No sounding is kept under \"{inputs.SoundingId}\".");
-    }
 
     /// <summary>Adds what the ascent does not say itself: where it went up, and the month of a message that states none.</summary>
     private static Sounding Completed(Sounding sounding, BriefInputs inputs)

@@ -1,4 +1,5 @@
 using System.Security.Cryptography;
+using DayBrief.Days;
 using DayBrief.Service.Infrastructure;
 using DayBrief.Soundings;
 using LiteDB;
@@ -34,28 +35,9 @@ internal sealed class SoundingStore(Database database, TimeProvider clock)
     public IReadOnlyList<SoundingSource> Contents(string id) =>
         Content(id) is { } kept ? SoundingReader.Contents(kept.Content, kept.Name) : [];
 
-    /// <summary>The ascent for a day: the one chosen, else the one nearest to the morning; where the file holds the hours of a
-    /// forecast (a table or JSON with times), the air aloft is the afternoon's.</summary>
-    public Sounding? Choose(string id, int? index, DateTimeOffset morning, DateTimeOffset afternoon)
-    {
-        if (Content(id) is not { } kept)
-            return null;
-        if (index is { } chosen)
-        {
-            var count = SoundingReader.Contents(kept.Content, kept.Name).Count;
-            return chosen < count
-                ? SoundingReader.Read(kept.Content, kept.Name, chosen)
-                : throw InvalidInputException.Field("ascentIndex", $"The input holds {count} ascents, numbered from 0; there is no {chosen}.");
-        }
-
-        var early = SoundingReader.Read(kept.Content, kept.Name, morning);
-        if (early.Source.Format is not ("CSV" or "JSON") || early.Source.ValidAt is not { } at)
-            return early;
-        var late = SoundingReader.Read(kept.Content, kept.Name, afternoon);
-        return late.Source.ValidAt - at is { } apart && apart > TimeSpan.FromHours(2) && apart < TimeSpan.FromHours(18)
-            ? ForecastAloft.Compose(early, late)
-            : early;
-    }
+    /// <summary>The kept ascent that a day uses, as <see cref="AscentChoice"/> says; null when nothing is kept under the id.</summary>
+    public Sounding? Choose(string id, int? index, Site site, DateOnly date) =>
+        Content(id) is { } kept ? AscentChoice.For(kept.Content, kept.Name, index, site, date) : null;
 
     private (byte[] Content, string? Name)? Content(string id) =>
         database.Collection(Collection).FindById(id) is { } found ? (found["content"].AsBinary, found["name"].AsString) : null;
