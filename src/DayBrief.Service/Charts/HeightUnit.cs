@@ -33,9 +33,13 @@ internal static class HeightUnits
     public static string Text(this HeightUnit unit, double metres) => $"{unit.Figure(metres)} {unit.Name()}";
 
     /// <summary>A vertical speed as readers of this unit want it: knots with feet, m/s with metres.</summary>
-    public static string Vertical(this HeightUnit unit, double metresPerSecond, string format = "0.0") => unit == HeightUnit.Feet
-        ? $"{Units.Speed.FromMetresPerSecond(metresPerSecond).Knots.ToString(format, CultureInfo.InvariantCulture)} kt"
-        : $"{metresPerSecond.ToString(format, CultureInfo.InvariantCulture)} m/s";
+    public static string Vertical(this HeightUnit unit, double metresPerSecond, string format = "0.0") =>
+        $"{unit.VerticalFigure(metresPerSecond, format)} {(unit == HeightUnit.Feet ? "kt" : "m/s")}";
+
+    /// <summary>The figure of a vertical speed alone.</summary>
+    public static string VerticalFigure(this HeightUnit unit, double metresPerSecond, string format = "0.0") =>
+        (unit == HeightUnit.Feet ? Units.Speed.FromMetresPerSecond(metresPerSecond).Knots : metresPerSecond)
+            .ToString(format, CultureInfo.InvariantCulture).Replace('-', '−');
 
     /// <summary>Round heights in metres for an axis, from 0 up to a top, at most so many steps.</summary>
     public static IEnumerable<double> Ticks(this HeightUnit unit, double topMetres, int most)

@@ -27,7 +27,7 @@ internal static class BriefCharts
             Sunset = day.Sun.Sunset is { } set ? TimeOf(set) : null,
             FreezingLevelM = brief.FreezingLevel?.Metres,
             KeyTimes = [.. KeyTimesOf(day.Times)],
-            Unit = UnitOf(reader),
+            Unit = reader.Drawn,
             Width = width,
             Height = height,
         });
@@ -38,7 +38,7 @@ internal static class BriefCharts
         Analysis = brief.Ascent,
         Stages = [.. Stages(brief, reader)],
         DayTop = brief.Day.MaxDepth,
-        Unit = UnitOf(reader),
+        Unit = reader.Drawn,
         SouthernHemisphere = brief.Site.Position.LatitudeDegrees < 0,
         Width = width,
     });
@@ -46,12 +46,10 @@ internal static class BriefCharts
     public static Drawing Winds(Brief brief, Reader reader, double width = 360) => WindByHeight.Draw(
         new([.. WindTable.Rows(brief, reader).Select(row => new WindLevel(row.Height.Metres, row.Wind))])
         {
-            Unit = UnitOf(reader),
+            Unit = reader.Drawn,
             SouthernHemisphere = brief.Site.Position.LatitudeDegrees < 0,
             Width = width,
         });
-
-    private static HeightUnit UnitOf(Reader reader) => reader.IsMetric ? HeightUnit.Metres : HeightUnit.Feet;
 
     private static TimeOnly TimeOf(DateTimeOffset local) => TimeOnly.FromTimeSpan(local.TimeOfDay);
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using DayBrief.Days;
+using DayBrief.Service.Charts;
 using DayBrief.Service.Infrastructure;
 using DayBrief.Units;
 
@@ -14,7 +15,10 @@ internal sealed class Reader(SiteUnits units, TimeZoneInfo zone)
 
     public bool IsMetric => units == SiteUnits.Metric;
 
-    public string HeightUnit => IsMetric ? "m" : "ft";
+    /// <summary>The reader's unit in drawings, which round heights and climbs the same way.</summary>
+    public Charts.HeightUnit Drawn => IsMetric ? Charts.HeightUnit.Metres : Charts.HeightUnit.Feet;
+
+    public string HeightUnit => Drawn.Name();
 
     public string SpeedUnit => IsMetric ? "m/s" : "kt";
 
@@ -25,16 +29,11 @@ internal sealed class Reader(SiteUnits units, TimeZoneInfo zone)
     /// <summary>Rounded to 100 ft or 50 m: finer would claim too much.</summary>
     public string Height(double metres) => $"{HeightNumber(metres)} {HeightUnit}";
 
-    public string HeightNumber(double metres)
-    {
-        var (step, value) = IsMetric ? (50.0, metres) : (100.0, metres / 0.3048);
-        return (Math.Round(value / step) * step).ToString("#,0", English);
-    }
+    public string HeightNumber(double metres) => Drawn.Figure(metres);
 
-    public string Climb(double metresPerSecond) => $"{ClimbNumber(metresPerSecond)} {SpeedUnit}";
+    public string Climb(double metresPerSecond) => Drawn.Vertical(metresPerSecond);
 
-    public string ClimbNumber(double metresPerSecond) =>
-        (IsMetric ? metresPerSecond : Speed.FromMetresPerSecond(metresPerSecond).Knots).ToString("0.0", English);
+    public string ClimbNumber(double metresPerSecond) => Drawn.VerticalFigure(metresPerSecond);
 
     public string WindSpeed(Speed speed) =>
         $"{(IsMetric ? speed.MetresPerSecond : speed.Knots).ToString("0", English)} {SpeedUnit}";

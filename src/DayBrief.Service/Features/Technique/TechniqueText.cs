@@ -3,6 +3,7 @@ using DayBrief.Days;
 using DayBrief.Flight.Centring;
 using DayBrief.Flight.Gliders;
 using DayBrief.Flight.Thermals;
+using DayBrief.Service.Charts;
 using DayBrief.Units;
 
 namespace DayBrief.Service.Features.Technique;
@@ -25,9 +26,8 @@ internal sealed record Measures(bool Metric)
         ? $"{N(metresPerSecond * 3.6)} km/h"
         : $"{N(Units.Speed.FromMetresPerSecond(metresPerSecond).Knots)} kt";
 
-    public string Vertical(double metresPerSecond) => Metric
-        ? $"{N(metresPerSecond, "0.0")} m/s"
-        : $"{N(Units.Speed.FromMetresPerSecond(metresPerSecond).Knots, "0.0")} kt";
+    public string Vertical(double metresPerSecond) =>
+        (Metric ? HeightUnit.Metres : HeightUnit.Feet).Vertical(metresPerSecond);
 
     public static string N(double value, string format = "#,0") => value.ToString(format, CultureInfo.InvariantCulture).Replace('-', '−');
 }
