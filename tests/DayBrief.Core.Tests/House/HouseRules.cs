@@ -21,13 +21,19 @@ public sealed partial class HouseRules
     private static readonly Dictionary<string, string[]> ServiceMayUse = new()
     {
         ["Infrastructure"] = [],
-        ["Charts"] = [],
-        ["Features/Sites"] = ["Infrastructure"],
-        ["Features/Soundings"] = ["Charts", "Infrastructure"],
-        ["Features/Technique"] = ["Charts", "Infrastructure"],
-        ["Features/Briefs"] = ["Charts", "Features.Sites", "Features.Soundings", "Features.Technique", "Infrastructure"],
+        ["Languages"] = [],
+        ["Charts"] = ["Languages"],
+        ["Features/People"] = ["Infrastructure", "Languages"],
+        ["Features/Sites"] = ["Infrastructure", "Languages", "Features.People"],
+        ["Features/Soundings"] = ["Charts", "Infrastructure", "Languages", "Features.People"],
+        ["Features/Technique"] = ["Charts", "Infrastructure", "Languages"],
+        ["Features/Briefs"] = ["Charts", "Features.Sites", "Features.Soundings", "Features.Technique", "Features.People", "Infrastructure", "Languages"],
+        ["Features/Desk"] = ["Charts", "Features.Sites", "Features.Soundings", "Features.Technique", "Features.People", "Features.Briefs", "Infrastructure", "Languages"],
+        ["Features/Automation"] = ["Features.Sites", "Features.Soundings", "Features.People", "Features.Briefs", "Features.Desk", "Infrastructure", "Languages"],
+        ["Features/Sending"] = ["Features.Sites", "Features.People", "Features.Briefs", "Infrastructure", "Languages"],
+        ["Features/Phone"] = ["Features.Briefs", "Features.Sites", "Infrastructure", "Languages"],
         ["Features/Centring"] = ["Charts", "Infrastructure"],
-        ["Commands"] = ["Charts", "Features.Sites", "Features.Soundings", "Features.Briefs", "Features.Centring", "Infrastructure"],
+        ["Commands"] = ["Charts", "Features.Sites", "Features.Soundings", "Features.Briefs", "Features.Centring", "Infrastructure", "Languages"],
     };
 
     [Fact]

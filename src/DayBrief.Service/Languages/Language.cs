@@ -1,0 +1,80 @@
+using System.Globalization;
+using System.Resources;
+
+namespace DayBrief.Service.Languages;
+
+/// <summary>A language of pages, sheets and messages: its texts, dates and decimals.</summary>
+/// <remarks>The English text is the key, with {0}, {1:0.0} … for what is put into it; every text stands in
+/// <c>Texts.resx</c> (English) and in one file for each other language. A text without a translation is shown in English.
+/// Languages are passed, never ambient, so that the same input and language give the same bytes.</remarks>
+public sealed class Language
+{
+    /// <summary>The cookie that remembers the reader's choice; the query parameter is <c>language</c>.</summary>
+    public const string Cookie = "daybrief-language";
+
+    private static readonly ResourceManager Texts = new("DayBrief.Service.Languages.Texts", typeof(Language).Assembly);
+
+    private readonly CultureInfo _resources;
+
+    private Language(string code, string name, CultureInfo culture)
+    {
+        (Code, Name, Culture) = (code, name, culture);
+        _resources = code == "en" ? CultureInfo.InvariantCulture : new CultureInfo(code);
+    }
+
+    /// <summary>English, complete by definition.</summary>
+    public static Language English { get; } = new("en", "English", CultureInfo.InvariantCulture);
+
+    /// <summary>German.</summary>
+    public static Language German { get; } = new("de", "Deutsch", GermanConventions());
+
+    /// <summary>Every language there is, English first.</summary>
+    public static IReadOnlyList<Language> All { get; } = [English, German];
+
+    /// <summary>Its ISO 639-1 code.</summary>
+    public string Code { get; }
+
+    /// <summary>Its own name for itself.</summary>
+    public string Name { get; }
+
+    /// <summary>Decimal and group separators, names of days and months. The same on every machine.</summary>
+    public CultureInfo Culture { get; }
+
+    /// <summary>A text without figures.</summary>
+    public string this[string text] => Texts.GetString(text, _resources) ?? text;
+
+    /// <summary>A text with figures; each is formatted as this language does.</summary>
+    public string Say(FormattableString text) =>
+        string.Format(Culture, this[text.Format], text.GetArguments());
+
+    /// <summary>The language of that code; null when there is none.</summary>
+    public static Language? Named(string? code) =>
+        All.FirstOrDefault(language => string.Equals(language.Code, code, StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>The reader's language: asked for in the link, else remembered, else the site's, else the browser's first that
+    /// we have, else English.</summary>
+    public static Language Of(HttpRequest request, string? ofSite = null) =>
+        Named(request.Query["language"].FirstOrDefault())
+        ?? Named(request.Cookies[Cookie])
+        ?? Named(ofSite)
+        ?? request.GetTypedHeaders().AcceptLanguage
+            .OrderByDescending(accepted => accepted.Quality ?? 1)
+            .Select(accepted => Named(accepted.Value.Value?.Split('-')[0]))
+            .FirstOrDefault(known => known is not null)
+        ?? English;
+
+    /// <summary>DIN 1333 and DIN 5008 (from memory): comma for decimals, point between thousands, "Montag, 3. August 2026".</summary>
+    private static CultureInfo GermanConventions()
+    {
+        var culture = (CultureInfo)CultureInfo.InvariantCulture.Clone();
+        culture.NumberFormat.NumberDecimalSeparator = ",";
+        culture.NumberFormat.NumberGroupSeparator = ".";
+        culture.DateTimeFormat.DayNames = ["Sonntag", "Montag", "Dienstag", "Mittwoch", "Donnerstag", "Freitag", "Samstag"];
+        culture.DateTimeFormat.AbbreviatedDayNames = ["So", "Mo", "Di", "Mi", "Do", "Fr", "Sa"];
+        culture.DateTimeFormat.MonthNames = culture.DateTimeFormat.MonthGenitiveNames =
+            ["Januar", "Februar", "März", "April", "Mai", "Juni", "Juli", "August", "September", "Oktober", "November", "Dezember", ""];
+        culture.DateTimeFormat.AbbreviatedMonthNames = culture.DateTimeFormat.AbbreviatedMonthGenitiveNames =
+            ["Jan.", "Feb.", "März", "Apr.", "Mai", "Juni", "Juli", "Aug.", "Sept.", "Okt.", "Nov.", "Dez.", ""];
+        return CultureInfo.ReadOnly(culture);
+    }
+}
