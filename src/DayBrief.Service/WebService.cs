@@ -48,6 +48,7 @@ internal static class WebService
             swagger.CustomSchemaIds(type => type.ToString().Split('.')[^1].Replace('+', '.').Replace("`1", "", StringComparison.Ordinal));
         });
         services.AddRazorComponents();
+        services.AddJobs();
         services.AddSoundings();
         services.AddBriefs();
         services.AddTechnique();

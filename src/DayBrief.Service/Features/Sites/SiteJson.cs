@@ -34,6 +34,8 @@ public sealed record SiteJson
 
     public string? Terrain { get; init; }
 
+    public SiteAutomationJson? Automation { get; init; }
+
     public static SiteJson Of(Site site) => new()
     {
         Id = site.Id,
@@ -79,6 +81,7 @@ public sealed record SiteJson
         var climb = errors.Number("usableClimbMs", UsableClimbMs ?? Site.DefaultUsableClimbMs, 0, 5);
         foreach (var runway in Runways ?? [])
             errors.Number($"runways[{runway.Designator}].headingDeg", runway.HeadingDeg, 0, 360);
+        Automation?.Check(errors);
         errors.ThrowIfAny();
         return new()
         {
