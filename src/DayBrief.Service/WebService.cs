@@ -2,6 +2,7 @@ using DayBrief.Service.Features.Briefs;
 using DayBrief.Service.Features.Soundings;
 using DayBrief.Service.Features.Technique;
 using DayBrief.Service.Infrastructure;
+using DayBrief.Service.Languages;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Http.Features;
 using Microsoft.AspNetCore.ResponseCompression;
@@ -58,6 +59,7 @@ internal static class WebService
     {
         app.UseResponseCompression();
         app.UseSecurityHeaders();
+        app.UseLanguageChoice();
         app.UseExceptionHandler();
         app.UseStatusCodePages();
         app.UseStaticFiles(new StaticFileOptions

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Runtime.CompilerServices;
 using DayBrief.Units;
 
 namespace DayBrief.Days;
@@ -14,28 +15,44 @@ public sealed class Phrase
     public static Phrase Of(FormattableString text) => new(text);
 
     /// <summary>A sentence without quantities.</summary>
-    public static Phrase Plain(string text) => new($"{text}");
+    public static Phrase Plain(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return new(FormattableStringFactory.Create(text.Replace("{", "{{", StringComparison.Ordinal).Replace("}", "}}", StringComparison.Ordinal)));
+    }
 
-    /// <summary>The sentence in a reader's units.</summary>
-    public string In(SiteUnits units) => _text.ToString(new Format(units));
+    /// <summary>The sentence in English and a reader's units.</summary>
+    public string In(SiteUnits units) => In(units, CultureInfo.InvariantCulture, text => text);
+
+    /// <summary>The sentence in a reader's units and language.</summary>
+    /// <param name="units">The reader's units.</param>
+    /// <param name="figures">How the language writes figures.</param>
+    /// <param name="translate">From an English format to the language's; the figures keep their numbers.</param>
+    public string In(SiteUnits units, CultureInfo figures, Func<string, string> translate)
+    {
+        ArgumentNullException.ThrowIfNull(figures);
+        ArgumentNullException.ThrowIfNull(translate);
+        return string.Format(new Format(units, figures, translate), translate(_text.Format), _text.GetArguments());
+    }
 
     /// <summary>The sentence in metric units.</summary>
     public override string ToString() => In(SiteUnits.Metric);
 
     /// <summary>Heights to 10 ft or m, from 1,000 ft on to 100 ft; wind in whole kt or m/s; climbs (format "climb") to a tenth.</summary>
-    private sealed class Format(SiteUnits units) : IFormatProvider, ICustomFormatter
+    private sealed class Format(SiteUnits units, CultureInfo figures, Func<string, string> translate) : IFormatProvider, ICustomFormatter
     {
         private bool IsMetric => units == SiteUnits.Metric;
 
         public object? GetFormat(Type? formatType) =>
-            formatType == typeof(ICustomFormatter) ? this : CultureInfo.InvariantCulture.GetFormat(formatType);
+            formatType == typeof(ICustomFormatter) ? this : figures.GetFormat(formatType);
 
         string ICustomFormatter.Format(string? format, object? arg, IFormatProvider? formatProvider) => arg switch
         {
             Height height => Length(height),
             Speed speed => Said(speed, format),
             PerHeight rate => Said(rate),
-            IFormattable number => number.ToString(format, CultureInfo.InvariantCulture),
+            Phrase part => part.In(units, figures, translate),
+            IFormattable number => number.ToString(format, figures),
             _ => arg?.ToString() ?? "",
         };
 
@@ -43,21 +60,28 @@ public sealed class Phrase
         {
             var value = IsMetric ? height.Metres : height.Feet;
             var step = !IsMetric && Math.Abs(value) >= 1000 ? 100 : 10;
-            return $"{(Math.Round(value / step) * step).ToString("#,0", CultureInfo.InvariantCulture)} {(IsMetric ? "m" : "ft")}";
+            return $"{(Math.Round(value / step) * step).ToString("#,0", figures)} {(IsMetric ? "m" : "ft")}";
         }
 
         private string Said(PerHeight rate)
         {
             // A change per kilometre is a change of 0.3048 of it per 1,000 ft.
             var value = rate.PerKilometre * (IsMetric ? 1 : 0.3048) * (rate.OfSpeed && !IsMetric ? Speed.FromMetresPerSecond(1).Knots : 1);
-            var unit = rate.OfSpeed ? IsMetric ? "m/s" : "kt" : "°C";
-            return $"{value.ToString("0.0", CultureInfo.InvariantCulture)} {unit} per 1,000 {(IsMetric ? "m" : "ft")}";
+            return string.Format(figures, translate(PerThousand(rate.OfSpeed)), value);
         }
+
+        private string PerThousand(bool ofSpeed) => (ofSpeed, IsMetric) switch
+        {
+            (true, true) => "{0:0.0} m/s per 1,000 m",
+            (true, false) => "{0:0.0} kt per 1,000 ft",
+            (false, true) => "{0:0.0} °C per 1,000 m",
+            (false, false) => "{0:0.0} °C per 1,000 ft",
+        };
 
         private string Said(Speed speed, string? format)
         {
             var value = IsMetric ? speed.MetresPerSecond : speed.Knots;
-            return $"{value.ToString(format == "climb" ? "0.0" : "0", CultureInfo.InvariantCulture)} {(IsMetric ? "m/s" : "kt")}";
+            return $"{value.ToString(format == "climb" ? "0.0" : "0", figures)} {(IsMetric ? "m/s" : "kt")}";
         }
     }
 }

@@ -1,3 +1,4 @@
+using DayBrief.Service.Languages;
 using DayBrief.Units;
 
 namespace DayBrief.Service.Charts;
@@ -38,6 +39,10 @@ internal sealed record CirclePlanInput
     public Wind? Wind { get; init; }
 
     public HeightUnit Unit { get; init; }
+
+    public Language Language { get; init; } = Language.English;
+
+    public Figures In => new(Unit, Language);
 
     public double Width { get; init; } = 360;
 

@@ -20,15 +20,15 @@ internal static class CirclePlanLabels
         var (from, to) = geometry.Straight;
         if (seconds is { } level)
             Aside(plot, new((from.X + to.X) / 2, (from.Y + to.Y) / 2), -side, $"level {S(level.Level)}", Plain with { Ink = Ink.Accent });
-        string[] core = input.CoreMs is { } updraft ? [$"core {input.Unit.Vertical(updraft)}", input.Unit.Vertical(updraft), "core"] : ["core"];
+        string[] core = input.CoreMs is { } updraft ? [$"core {input.In.Vertical(updraft)}", input.In.Vertical(updraft), "core"] : ["core"];
         _ = Array.Exists(core, name => Near(plot, new(0, 0), name, Plain with { Bold = true }, right: true));
         var edge = input.Contours.MaxBy(contour => contour.RadiusM)!;
         foreach (var contour in input.Contours.Where(contour => contour != edge))
-            Along(plot, contour.RadiusM, input.Unit.Vertical(contour.UpdraftMs), 0, 0);
+            Along(plot, contour.RadiusM, input.In.Vertical(contour.UpdraftMs), 0, 0);
         var (first, later) = (geometry.Centre, geometry.NewCentre);
         Near(plot, new(first.X - (0.6 * input.CircleRadiusM), side * 0.8 * input.CircleRadiusM), "circle now", Plain, right: false);
         Near(plot, new(later.X + (0.6 * input.CircleRadiusM), later.Y + (side * 0.8 * input.CircleRadiusM)), "circle after", Plain with { Bold = true, Ink = Ink.Accent }, right: true);
-        Along(plot, edge.RadiusM, edge.UpdraftMs < 0.05 ? "edge of the lift" : $"edge, {input.Unit.Vertical(edge.UpdraftMs)}", 12, 72);
+        Along(plot, edge.RadiusM, edge.UpdraftMs < 0.05 ? "edge of the lift" : $"edge, {input.In.Vertical(edge.UpdraftMs)}", 12, 72);
     }
 
     private static bool Near(CirclePlanPlot plot, Point place, string text, TextStyle style, bool right) =>

@@ -42,7 +42,7 @@ internal static class DayPictureAxes
         Level(plot, plot.Input.FreezingLevelM, "0 °C", Freezing);
         var reached = plot.Input.Moments.Any(m => (m.P90M ?? m.UsableTopM) > plot.Input.CeilingM);
         Level(plot, plot.Input.CeilingM, "ceiling", reached ? Ceiling with { Ink = Ink.Warning } : Ceiling);
-        var unit = plot.Input.Unit;
+        var unit = plot.Input.In;
         string?[] above =
         [
             plot.Input.CeilingM is { } ceiling && ceiling > plot.TopM ? $"ceiling {unit.Text(ceiling)}" : null,
@@ -68,7 +68,7 @@ internal static class DayPictureAxes
         plot.Drawing.Line(frame.Left, y, frame.Right, y, stroke);
         plot.Labels.Keep([new(frame.Left, y), new(frame.Right, y)]);
         var style = new TextStyle(11) { Ink = stroke.Ink, Halo = true };
-        var text = $"{name} {plot.Input.Unit.Text(height)}";
+        var text = $"{name} {plot.Input.In.Text(height)}";
         var right = frame.Right - 4 - Typeface.WidthOf(text, style.Size);
         plot.Labels.Place(
             text, style, new(frame.Left + 5, y - 4), new(frame.Left + 5, y + 12), new(right, y - 4), new(right, y + 12));

@@ -1,3 +1,5 @@
+using DayBrief.Service.Languages;
+
 namespace DayBrief.Service.Charts;
 
 /// <summary>What the picture of the day shows. Heights are above the field, times local.</summary>
@@ -21,6 +23,10 @@ internal sealed record DayPictureInput
     public IReadOnlyList<KeyTime> KeyTimes { get; init; } = [];
 
     public HeightUnit Unit { get; init; }
+
+    public Language Language { get; init; } = Language.English;
+
+    public Figures In => new(Unit, Language);
 
     public double Width { get; init; } = 360;
 

@@ -28,7 +28,7 @@ internal static class DayPictureLabels
             return;
         var at = plot.At(best.Time, best.UsableTopM!.Value);
         plot.Drawing.Circle(at.X, at.Y, 2.6, fill: Ink.Black);
-        var name = $"usable top {plot.Input.Unit.Text(best.UsableTopM!.Value)}";
+        var name = $"usable top {plot.Input.In.Text(best.UsableTopM!.Value)}";
         var style = new TextStyle(12) { Bold = true, Halo = true, Anchor = Anchor.Middle };
         foreach (var spot in
             from down in Enumerable.Range(0, 60).Select(i => i < 45 ? 18 + (4 * i) : -8 - (4 * (i - 45)))
@@ -63,7 +63,7 @@ internal static class DayPictureLabels
         var thick = cloudy.MaxBy(m => (m.CloudTopM ?? m.CloudBaseM) - m.CloudBaseM)!;
         var (low, high) = (plot.Y(thick.CloudBaseM!.Value), plot.Y(Math.Min(plot.TopM, thick.CloudTopM ?? thick.CloudBaseM.Value)));
         var bases = cloudy.Select(m => m.CloudBaseM!.Value).ToArray();
-        var unit = plot.Input.Unit;
+        var unit = plot.Input.In;
         var range = unit.Figure(bases.Min()) == unit.Figure(bases.Max())
             ? unit.Text(bases.Max())
             : $"{unit.Figure(bases.Min())}–{unit.Text(bases.Max())}";

@@ -10,9 +10,9 @@ internal static class DayPictureWords
         var text = new StringBuilder("Local time across, height above the field up.");
         text.Append(Tops(input)).Append(Clouds(input));
         if (input.FreezingLevelM is { } freezing)
-            text.Append(' ').Append($"Freezing level {input.Unit.Text(freezing)}.");
+            text.Append(' ').Append($"Freezing level {input.In.Text(freezing)}.");
         if (input.CeilingM is { } ceiling)
-            text.Append(' ').Append($"Ceiling of the field {input.Unit.Text(ceiling)}.");
+            text.Append(' ').Append($"Ceiling of the field {input.In.Text(ceiling)}.");
         foreach (var key in input.KeyTimes)
             text.Append(' ').Append($"{char.ToUpperInvariant(key.Label[0])}{key.Label[1..]} {Clock(key.Time)}.");
         if (input.Sunrise is { } sunrise)
@@ -28,10 +28,10 @@ internal static class DayPictureWords
         if (usable.Length == 0)
             return " No usable thermals.";
         var (first, last, best) = (usable[0], usable[^1], usable.MaxBy(m => m.UsableTopM)!);
-        var text = $" Usable thermals from {Clock(first.Time)}, to {input.Unit.Text(first.UsableTopM!.Value)},"
-            + $" until {Clock(last.Time)}; highest at {Clock(best.Time)}, {input.Unit.Text(best.UsableTopM!.Value)}";
+        var text = $" Usable thermals from {Clock(first.Time)}, to {input.In.Text(first.UsableTopM!.Value)},"
+            + $" until {Clock(last.Time)}; highest at {Clock(best.Time)}, {input.In.Text(best.UsableTopM!.Value)}";
         return best is { P10M: { } low, P90M: { } high }
-            ? $"{text}, with 8 chances in 10 between {input.Unit.Text(low)} and {input.Unit.Text(high)}."
+            ? $"{text}, with 8 chances in 10 between {input.In.Text(low)} and {input.In.Text(high)}."
             : $"{text}.";
     }
 
@@ -41,8 +41,8 @@ internal static class DayPictureWords
         if (cloudy.Length == 0)
             return " No cumulus.";
         var text = $" Cumulus from {Clock(cloudy[0].Time)} to {Clock(cloudy[^1].Time)}, base"
-            + $" {input.Unit.Text(cloudy.Min(m => m.CloudBaseM)!.Value)} to {input.Unit.Text(cloudy.Max(m => m.CloudBaseM)!.Value)}";
-        return cloudy.Max(m => m.CloudTopM) is { } top ? $"{text}, tops to {input.Unit.Text(top)}." : $"{text}.";
+            + $" {input.In.Text(cloudy.Min(m => m.CloudBaseM)!.Value)} to {input.In.Text(cloudy.Max(m => m.CloudBaseM)!.Value)}";
+        return cloudy.Max(m => m.CloudTopM) is { } top ? $"{text}, tops to {input.In.Text(top)}." : $"{text}.";
     }
 
     private static string Clock(TimeOnly time) => DayPictureAxes.Clock(time);

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace DayBrief.Service.Charts;
 
 /// <summary>The unit in which a reader wants heights.</summary>
@@ -21,25 +19,6 @@ internal static class HeightUnits
 
     public static double ToMetres(this HeightUnit unit, double value) =>
         unit == HeightUnit.Feet ? value * MetresPerFoot : value;
-
-    /// <summary>The figure alone, to the nearest 100 ft or 50 m: no forecast height is known better.</summary>
-    public static string Figure(this HeightUnit unit, double metres)
-    {
-        var step = unit == HeightUnit.Feet ? 100 : 50;
-        return (Math.Round(unit.FromMetres(metres) / step) * step).ToString("N0", CultureInfo.InvariantCulture);
-    }
-
-    /// <summary>The figure with its unit.</summary>
-    public static string Text(this HeightUnit unit, double metres) => $"{unit.Figure(metres)} {unit.Name()}";
-
-    /// <summary>A vertical speed as readers of this unit want it: knots with feet, m/s with metres.</summary>
-    public static string Vertical(this HeightUnit unit, double metresPerSecond, string format = "0.0") =>
-        $"{unit.VerticalFigure(metresPerSecond, format)} {(unit == HeightUnit.Feet ? "kt" : "m/s")}";
-
-    /// <summary>The figure of a vertical speed alone.</summary>
-    public static string VerticalFigure(this HeightUnit unit, double metresPerSecond, string format = "0.0") =>
-        (unit == HeightUnit.Feet ? Units.Speed.FromMetresPerSecond(metresPerSecond).Knots : metresPerSecond)
-            .ToString(format, CultureInfo.InvariantCulture).Replace('-', '−');
 
     /// <summary>Round heights in metres for an axis, from 0 up to a top, at most so many steps.</summary>
     public static IEnumerable<double> Ticks(this HeightUnit unit, double topMetres, int most)

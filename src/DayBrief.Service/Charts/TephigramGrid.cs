@@ -67,7 +67,7 @@ internal static class TephigramGrid
             if (y > free || plot.Profile.HeightAt(Pressure.FromHectopascals(hpa)) is not { } above)
                 continue;
             plot.Drawing.Text(pressure, y, hpa.ToString("0", CultureInfo.InvariantCulture), Small with { Anchor = Anchor.End });
-            plot.Drawing.Text(height, y, unit.Figure(above.Metres), new TextStyle(11) { Anchor = Anchor.End });
+            plot.Drawing.Text(height, y, plot.Input.In.Figure(above.Metres), new TextStyle(11) { Anchor = Anchor.End });
             free = y - 13;
         }
     }

@@ -117,7 +117,7 @@ internal static class TephigramHeating
             return;
         var at = plot.Scale.At(path.Celsius, top.Hectopascals);
         var style = new TextStyle(11) { Ink = Ink.Accent, Halo = true };
-        var text = plot.Input.Unit.Text(height.Metres);
+        var text = plot.Input.In.Text(height.Metres);
         plot.Labels.PlaceNear(text, style, at, reach: 3);
     }
 
@@ -130,7 +130,7 @@ internal static class TephigramHeating
         }
 
         var at = plot.Scale.At(cloud.Celsius, cloud.Hpa);
-        var text = plot.Input.Unit.Text(height.Metres);
+        var text = plot.Input.In.Text(height.Metres);
         string[] names = cloud.Reached
             ? [$"cloud base {text}", $"base {text}", text]
             : [$"cloud would form at {text}", $"cloud from {text}", $"cloud {text}"];

@@ -1,3 +1,4 @@
+using DayBrief.Service.Languages;
 using DayBrief.Soundings;
 using DayBrief.Units;
 
@@ -19,6 +20,10 @@ internal sealed record TephigramInput
     public Height? DayTop { get; init; }
 
     public HeightUnit Unit { get; init; }
+
+    public Language Language { get; init; } = Language.English;
+
+    public Figures In => new(Unit, Language);
 
     public bool SouthernHemisphere { get; init; }
 

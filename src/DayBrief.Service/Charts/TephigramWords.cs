@@ -18,7 +18,7 @@ internal static class TephigramWords
         text.Append(CultureInfo.InvariantCulture, $"Temperature and dew point by height. At the ground, {profile.SurfacePressure.Hectopascals:0} hPa: {N(profile.SurfaceTemperature.Celsius)} °C");
         text.Append(profile.SurfaceDewPoint is { } dewPoint ? $", dew point {N(dewPoint.Celsius)} °C." : ", dew point not known.");
         foreach (var found in input.Analysis.Inversions.Where(found => found.Base.Metres < 4000 && found.Strength.Kelvins >= 0.5).Take(3))
-            text.Append(CultureInfo.InvariantCulture, $" Inversion of {found.Strength.Kelvins:0.#} °C from {From(input, found.Base)} to {input.Unit.Text(found.Top.Metres)}.");
+            text.Append(CultureInfo.InvariantCulture, $" Inversion of {found.Strength.Kelvins:0.#} °C from {From(input, found.Base)} to {input.In.Text(found.Top.Metres)}.");
         foreach (var stage in input.Stages)
             text.Append(' ').Append(Stage(input, stage));
         text.Append(Cloud(input));
@@ -37,8 +37,8 @@ internal static class TephigramWords
         }
 
         return path.Condenses
-            ? $"{start} cloud base {input.Unit.Text(height.Metres)}."
-            : $"{start} dry thermals to {input.Unit.Text(height.Metres)}.";
+            ? $"{start} cloud base {input.In.Text(height.Metres)}."
+            : $"{start} dry thermals to {input.In.Text(height.Metres)}.";
     }
 
     private static string Cloud(TephigramInput input)
@@ -48,12 +48,12 @@ internal static class TephigramWords
         var grams = 1000 * Humidity.Of(dewPoint, input.Profile.SurfacePressure).KilogramsPerKilogram;
         var moisture = $" Moisture of the rising air {grams.ToString("0.0", CultureInfo.InvariantCulture)} g/kg.";
         return TephigramHeating.Level(input, dewPoint) is { } level
-            ? $"{moisture} First cumulus from {N(level.ConvectiveTemperature.Celsius)} °C at the surface, base {input.Unit.Text(level.Height.Metres)}."
+            ? $"{moisture} First cumulus from {N(level.ConvectiveTemperature.Celsius)} °C at the surface, base {input.In.Text(level.Height.Metres)}."
             : moisture;
     }
 
     private static string From(TephigramInput input, Height height) =>
-        height.Metres < 1 ? "the ground" : input.Unit.Text(height.Metres);
+        height.Metres < 1 ? "the ground" : input.In.Text(height.Metres);
 
     private static string N(double value) =>
         value.ToString("0.#", CultureInfo.InvariantCulture).Replace('-', '−');

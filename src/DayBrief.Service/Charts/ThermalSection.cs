@@ -62,7 +62,7 @@ internal static class ThermalSection
         plot.Labels.Keep(cloud);
         var roomRight = plot.Frame.Right - right > left - plot.Frame.Left;
         plot.Labels.PlaceNear(
-            $"cloud base {plot.Input.Unit.Text(metres)}", Name with { Bold = true },
+            $"cloud base {plot.Input.In.Text(metres)}", Name with { Bold = true },
             new(roomRight ? right : left, y), gap: 4, rightFirst: roomRight);
     }
 
@@ -93,14 +93,14 @@ internal static class ThermalSection
         }
 
         var at = plot.Edge(strongest, 0);
-        plot.Labels.PlaceNear($"core {plot.Input.Unit.Vertical(strongest.UpdraftMs)}", Name, plot.Edge(strongest, 1) with { Y = at.Y }, gap: 8);
+        plot.Labels.PlaceNear($"core {plot.Input.In.Vertical(strongest.UpdraftMs)}", Name, plot.Edge(strongest, 1) with { Y = at.Y }, gap: 8);
     }
 
     private static void Usable(ThermalSectionPlot plot)
     {
         if (plot.Input.Usable is not var (bottom, top))
             return;
-        var (frame, unit) = (plot.Frame, plot.Input.Unit);
+        var (frame, unit) = (plot.Frame, plot.Input.In);
         foreach (var y in new[] { plot.Y(bottom), plot.Y(top) })
         {
             plot.Drawing.Line(frame.Left, y, frame.Right, y, Bound);
@@ -148,7 +148,7 @@ internal static class ThermalSection
         if (way == "in" ? slice.OutwardMs > -0.005 : slice.OutwardMs < 0.005)
             return;
         var edge = plot.Edge(slice, 1);
-        var text = $"{way} {plot.Input.Unit.Vertical(Math.Abs(slice.OutwardMs))}";
+        var text = $"{way} {plot.Input.In.Vertical(Math.Abs(slice.OutwardMs))}";
         plot.Labels.PlaceNear(text, Name with { Ink = Ink.Accent }, edge with { X = edge.X + 30 }, gap: 5);
     }
 
@@ -157,13 +157,9 @@ internal static class ThermalSection
         var y = plot.Frame.Bottom + 18;
         if (plot.Input.DriftMs is not { } drift)
             return;
-        var text = drift < 0.25 ? "hardly drifts" : $"drifts {Minute(plot.Input.Unit, drift)} a minute downwind";
+        var text = drift < 0.25 ? "hardly drifts" : $"drifts {plot.Input.In.Length(60 * drift, 50)} a minute downwind";
         plot.Drawing.Text(plot.Frame.Right - 34, y, text, Name with { Anchor = Anchor.End });
         if (drift >= 0.25)
             Arrow.Draw(plot.Drawing, new(plot.Frame.Right - 28, y - 4), new(plot.Frame.Right, y - 4), Outline, 8);
     }
-
-    internal static string Minute(HeightUnit unit, double ms) =>
-        $"{(Math.Round(unit.FromMetres(60 * ms) / 50) * 50).ToString("N0", CultureInfo.InvariantCulture)} {unit.Name()}";
-
 }

@@ -1,3 +1,5 @@
+using DayBrief.Service.Languages;
+
 namespace DayBrief.Service.Charts;
 
 /// <summary>What the section through the thermal shows: height above the field up, downwind to the right.</summary>
@@ -15,6 +17,10 @@ internal sealed record ThermalSectionInput
     public double? DriftMs { get; init; }
 
     public HeightUnit Unit { get; init; }
+
+    public Language Language { get; init; } = Language.English;
+
+    public Figures In => new(Unit, Language);
 
     public double Width { get; init; } = 360;
 

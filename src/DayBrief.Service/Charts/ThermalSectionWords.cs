@@ -5,7 +5,7 @@ internal static class ThermalSectionWords
 {
     public static string Describe(ThermalSectionInput input, IReadOnlyList<ThermalSlice> slices)
     {
-        var unit = input.Unit;
+        var unit = input.In;
         var (foot, head) = (slices[0], slices[^1]);
         var widest = slices.MaxBy(slice => slice.RadiusM)!;
         var strongest = slices.MaxBy(slice => slice.UpdraftMs)!;
@@ -21,11 +21,11 @@ internal static class ThermalSectionWords
         if (input.CloudBaseM is { } cloud)
             text += $" Cloud base {unit.Text(cloud)}.";
         if (input.DriftMs is { } drift)
-            text += drift < 0.25 ? " It hardly drifts." : $" It drifts {ThermalSection.Minute(unit, drift)} a minute.";
+            text += drift < 0.25 ? " It hardly drifts." : $" It drifts {unit.Length(60 * drift, 50)} a minute.";
         return $"{text} Heights are above the field.";
     }
 
-    private static string Flows(HeightUnit unit, IReadOnlyList<ThermalSlice> slices)
+    private static string Flows(Figures unit, IReadOnlyList<ThermalSlice> slices)
     {
         var (most, least) = (slices.MaxBy(slice => slice.OutwardMs)!, slices.MinBy(slice => slice.OutwardMs)!);
         var text = "";
@@ -36,8 +36,8 @@ internal static class ThermalSectionWords
         return text;
     }
 
-    private static string Across(HeightUnit unit, ThermalSlice slice) => Length(unit, 2 * slice.RadiusM);
+    private static string Across(Figures unit, ThermalSlice slice) => Length(unit, 2 * slice.RadiusM);
 
-    private static string Length(HeightUnit unit, double metres) =>
-        $"{Math.Round(unit.FromMetres(metres) / 10) * 10:N0} {unit.Name()}";
+    private static string Length(Figures unit, double metres) =>
+        unit.Length(metres, 10);
 }

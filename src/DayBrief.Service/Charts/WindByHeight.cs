@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using DayBrief.Service.Languages;
 using DayBrief.Units;
 
 namespace DayBrief.Service.Charts;
@@ -9,6 +10,10 @@ namespace DayBrief.Service.Charts;
 internal sealed record WindByHeightInput(IReadOnlyList<WindLevel> Levels)
 {
     public HeightUnit Unit { get; init; }
+
+    public Language Language { get; init; } = Language.English;
+
+    public Figures In => new(Unit, Language);
 
     public bool SouthernHemisphere { get; init; }
 
@@ -63,7 +68,7 @@ internal static class WindByHeight
         var (middle, baseline) = (top + (Row / 2), top + (Row / 2) + 4.5);
         if (top > Head)
             drawing.Line(0, top, input.Width, top, Stroke.Grid);
-        var height = level.HeightM <= 0 ? "field" : input.Unit.Figure(level.HeightM);
+        var height = level.HeightM <= 0 ? "field" : input.In.Figure(level.HeightM);
         drawing.Text(52, baseline, height, Figures with { Anchor = Anchor.End });
         if (level.Wind is { } wind)
             Barb(drawing, new(88, middle), wind, input.SouthernHemisphere);
@@ -105,7 +110,7 @@ internal static class WindByHeight
             text.Append(" Not known.");
         foreach (var level in levels.Reverse())
         {
-            var height = level.HeightM <= 0 ? "Field" : input.Unit.Text(level.HeightM);
+            var height = level.HeightM <= 0 ? "Field" : input.In.Text(level.HeightM);
             text.Append(' ').Append(height).Append(": ").Append(Say(level.Wind));
             text.Append(level.Note is { } note ? $" ({note})." : ".");
         }

@@ -47,6 +47,18 @@ public sealed class Language
     public string Say(FormattableString text) =>
         string.Format(Culture, this[text.Format], text.GetArguments());
 
+    /// <summary>One text for one thing, another for several.</summary>
+    public string Say(long count, FormattableString one, FormattableString several) => Say(count == 1 ? one : several);
+
+    /// <summary>A day in full, such as "Thursday 21 May 2026".</summary>
+    public string Date(DateOnly date) => date.ToString(this["dddd d MMMM yyyy"], Culture);
+
+    /// <summary>A short date with the time of day, already in the zone wanted.</summary>
+    public string DateAndTime(DateTimeOffset local) => local.ToString(this["ddd d MMM yyyy HH:mm"], Culture);
+
+    /// <summary>Marks a text that is said elsewhere, so that the test of the resources finds it.</summary>
+    public static string Text(string text) => text;
+
     /// <summary>The language of that code; null when there is none.</summary>
     public static Language? Named(string? code) =>
         All.FirstOrDefault(language => string.Equals(language.Code, code, StringComparison.OrdinalIgnoreCase));
@@ -54,7 +66,7 @@ public sealed class Language
     /// <summary>The reader's language: asked for in the link, else remembered, else the site's, else the browser's first that
     /// we have, else English.</summary>
     public static Language Of(HttpRequest request, string? ofSite = null) =>
-        Named(request.Query["language"].FirstOrDefault())
+        LanguageChoice.Asked(request)
         ?? Named(request.Cookies[Cookie])
         ?? Named(ofSite)
         ?? request.GetTypedHeaders().AcceptLanguage

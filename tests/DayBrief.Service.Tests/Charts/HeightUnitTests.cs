@@ -1,3 +1,5 @@
+using DayBrief.Service.Languages;
+
 namespace DayBrief.Service.Charts;
 
 /// <summary>A foot is 0.3048 m exactly [SI].</summary>
@@ -9,7 +11,16 @@ public sealed class HeightUnitTests
     [InlineData(true, 1280, "1,300 m")]
     [InlineData(true, 1270, "1,250 m")]
     public void A_height_is_said_to_the_nearest_hundred_feet_or_fifty_metres(bool inMetres, double metres, string said) =>
-        Assert.Equal(said, (inMetres ? HeightUnit.Metres : HeightUnit.Feet).Text(metres));
+        Assert.Equal(said, new Figures(inMetres ? HeightUnit.Metres : HeightUnit.Feet, Language.English).Text(metres));
+
+    /// <summary>DIN 1333 (from memory): point between thousands, decimal comma. 1.2 m/s are 2.3 kt [SI].</summary>
+    [Fact]
+    public void Figures_are_written_as_the_language_does()
+    {
+        var german = new Figures(HeightUnit.Feet, Language.German);
+        Assert.Equal("4.200 ft", german.Text(1280));
+        Assert.Equal("2,3 kt", german.Vertical(1.2));
+    }
 
     [Fact]
     public void An_axis_has_round_steps_from_the_ground()

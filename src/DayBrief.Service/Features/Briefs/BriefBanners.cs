@@ -19,10 +19,10 @@ internal static class BriefBanners
         {
             var today = DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(now, brief.Site.TimeZone).DateTime);
             if (brief.Date != today)
-                yield return new($"Not for today: this is the brief for {Reader.Date(brief.Date)}.", IsWarning: true);
+                yield return new($"Not for today: this is the brief for {reader.Date(brief.Date)}.", IsWarning: true);
         }
 
         if (brief.AscentAgeAt(brief.Day.Sun.Sunrise ?? brief.Day.Sun.Noon) is { } age && age > StaleAfter)
-            yield return new($"Old ascent: it was made {Reader.Duration(age)} before sunrise, {reader.DateAndTime(brief.AscentValidAt!.Value)}.", IsWarning: true);
+            yield return new($"Old ascent: it was made {reader.Duration(age)} before sunrise, {reader.DateAndTime(brief.AscentValidAt!.Value)}.", IsWarning: true);
     }
 }

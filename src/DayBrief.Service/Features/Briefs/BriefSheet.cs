@@ -10,7 +10,7 @@ internal static class BriefSheet
     {
         var brief = made.Brief;
         var sentence = DaySentence.Of(brief, reader);
-        var sheet = new SheetSurface($"{brief.Site.Name}, {Reader.Date(brief.Date)}", $"{sentence} {Advice.Standing}");
+        var sheet = new SheetSurface($"{brief.Site.Name}, {reader.Date(brief.Date)}", $"{sentence} {Advice.Standing}");
         SheetHead.Draw(sheet, made, reader, now);
         foreach (var banner in BriefBanners.Of(made, now, reader))
             sheet.Banner(banner.Text);

@@ -40,16 +40,16 @@ internal static class AscentWords
         var (brief, source) = (made.Brief, made.Brief.Ascent.Sounding.Source);
         var where = source.Station is { } station ? $"Station {station}" : "Station not known";
         var when = brief.AscentValidAt is { } valid
-            ? $"{reader.DateAndTime(valid)}, {Age(brief, now, made.Inputs.Demonstration)}"
+            ? $"{reader.DateAndTime(valid)}, {Age(brief, now, made.Inputs.Demonstration, reader)}"
             : "time not known";
         var far = brief.AscentDistanceKm is { } km ? $"{Math.Round(km)} km from the field" : "distance not known";
         var launched = source.LaunchTime is { } launch ? $"; launched {launch:HH:mm} UTC" : "";
         return $"{where}, {when}{launched}, {far}. Read as {source.Format}.";
     }
 
-    private static string Age(Brief brief, DateTimeOffset now, bool demonstration) => demonstration
-        ? $"{Reader.Duration(brief.AscentAgeAt(brief.PreparedAt) ?? default)} old when prepared"
-        : $"now {Reader.Duration(brief.AscentAgeAt(now) ?? default)} old";
+    private static string Age(Brief brief, DateTimeOffset now, bool demonstration, Reader reader) => demonstration
+        ? $"{reader.Duration(brief.AscentAgeAt(brief.PreparedAt) ?? default)} old when prepared"
+        : $"now {reader.Duration(brief.AscentAgeAt(now) ?? default)} old";
 }
 
 /// <summary>How sure the figures are and what would change them.</summary>
@@ -60,7 +60,7 @@ internal static class SureWords
         var day = brief.Day;
         foreach (var matters in day.WhatMatters)
         {
-            var words = matters.Words.In(reader.Units);
+            var words = reader.Say(matters.Words);
             yield return $"{char.ToUpperInvariant(words[0])}{words[1..]}.";
         }
         if (day.NoUsableThermalProbability is { } none)

@@ -1,4 +1,5 @@
 using DayBrief.Service.Charts;
+using DayBrief.Service.Languages;
 using Microsoft.AspNetCore.Http.HttpResults;
 
 namespace DayBrief.Service.Features.Briefs;
@@ -23,7 +24,8 @@ internal static class PrintBrief
         return new RazorComponentResult<SheetPage>(new Dictionary<string, object?>
         {
             [nameof(SheetPage.Id)] = id,
-            [nameof(SheetPage.Sheet)] = BriefSheet.Draw(made, Reader.Of(made.Brief.Site, units), Address(request, id), desk.Now),
+            [nameof(SheetPage.Language)] = Language.Of(request),
+            [nameof(SheetPage.Sheet)] = BriefSheet.Draw(made, Reader.Of(made.Brief.Site, units, Language.Of(request)), Address(request, id), desk.Now),
         });
     }
 
@@ -32,7 +34,7 @@ internal static class PrintBrief
     {
         if (desk.Find(id) is not { } made)
             return NotFoundPage.Result("brief");
-        var sheet = BriefSheet.Draw(made, Reader.Of(made.Brief.Site, units), Address(request, id), desk.Now);
+        var sheet = BriefSheet.Draw(made, Reader.Of(made.Brief.Site, units, Language.Of(request)), Address(request, id), desk.Now);
         return TypedResults.File(Pdf(made, sheet), "application/pdf");
     }
 

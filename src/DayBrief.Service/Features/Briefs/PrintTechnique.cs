@@ -1,6 +1,7 @@
 using DayBrief.Flight.Gliders;
 using DayBrief.Service.Charts;
 using DayBrief.Service.Features.Technique;
+using DayBrief.Service.Languages;
 using Hangfire;
 using Microsoft.AspNetCore.Http.HttpResults;
 
@@ -26,6 +27,7 @@ internal static class PrintTechnique
         {
             [nameof(SheetPage.Id)] = id,
             [nameof(SheetPage.Sheet)] = drawing,
+            [nameof(SheetPage.Language)] = Language.Of(request),
             [nameof(SheetPage.Pdf)] = $"/briefs/{id}/technique.pdf{request.QueryString}",
         });
     }
@@ -44,14 +46,14 @@ internal static class PrintTechnique
     private static Drawing? DrawingOf(MadeBrief made, HttpRequest request, TechniqueDesk technique, IBackgroundJobClient jobs)
     {
         var pilot = Pilot.Of(request);
-        var reader = Reader.Of(made.Brief.Site, request.Query["units"].FirstOrDefault());
+        var reader = Reader.Of(made.Brief.Site, request.Query["units"].FirstOrDefault(), Language.Of(request));
         var view = TechniqueView.For(made.Brief, pilot, reader.IsMetric, made.Inputs.InstructorNote, technique, jobs);
         var demonstration = made.Inputs.Demonstration ? " Invented, for demonstration." : "";
         return view?.Facts is { Study.CentredClimbMs: > 0 } facts
             ? TechniqueSheet.Draw(
                 facts,
                 $"How to fly it: {made.Brief.Site.Name}",
-                $"{Reader.Date(made.Brief.Date)}, for a {GenericGlider.Of(pilot.Glider).Name}, variometer {pilot.Variometer.LagS:0.#} s.{demonstration}",
+                $"{reader.Date(made.Brief.Date)}, for a {GenericGlider.Of(pilot.Glider).Name}, variometer {pilot.Variometer.LagS:0.#} s.{demonstration}",
                 Advice.Standing)
             : null;
     }

@@ -1,15 +1,16 @@
-using System.Globalization;
 using DayBrief.Days;
 using DayBrief.Service.Charts;
 using DayBrief.Service.Infrastructure;
+using DayBrief.Service.Languages;
 using DayBrief.Units;
 
 namespace DayBrief.Service.Features.Briefs;
 
-/// <summary>Who reads: figures in the reader's units, times in the site's zone. Heights are above the field unless said.</summary>
-internal sealed class Reader(SiteUnits units, TimeZoneInfo zone)
+/// <summary>Who reads: texts in the reader's language, figures in the reader's units, times in the site's zone. Heights are
+/// above the field unless said.</summary>
+internal sealed class Reader(SiteUnits units, TimeZoneInfo zone, Language language)
 {
-    private static readonly CultureInfo English = CultureInfo.InvariantCulture;
+    public Language Language => language;
 
     public SiteUnits Units => units;
 
@@ -22,24 +23,36 @@ internal sealed class Reader(SiteUnits units, TimeZoneInfo zone)
 
     public string SpeedUnit => IsMetric ? "m/s" : "kt";
 
-    /// <summary>The site's units, unless the reader asks for others.</summary>
-    public static Reader Of(Site site, string? asked = null) =>
-        new(Choice.Parse<SiteUnits>(asked) ?? site.Units, site.TimeZone);
+    /// <summary>Heights and climbs as this reader's drawings say them.</summary>
+    public Figures Figures => new(Drawn, language);
+
+    /// <summary>A text without figures.</summary>
+    public string this[string text] => language[text];
+
+    /// <summary>The site's units, unless the reader asks for others; English unless said otherwise.</summary>
+    public static Reader Of(Site site, string? asked = null, Language? language = null) =>
+        new(Choice.Parse<SiteUnits>(asked) ?? site.Units, site.TimeZone, language ?? Language.English);
+
+    /// <summary>A text with figures.</summary>
+    public string Say(FormattableString text) => language.Say(text);
+
+    /// <summary>A sentence of the computed day.</summary>
+    public string Say(Phrase phrase) => phrase.In(units, language.Culture, text => language[text]);
 
     /// <summary>Rounded to 100 ft or 50 m: finer would claim too much.</summary>
     public string Height(double metres) => $"{HeightNumber(metres)} {HeightUnit}";
 
-    public string HeightNumber(double metres) => Drawn.Figure(metres);
+    public string HeightNumber(double metres) => Figures.Figure(metres);
 
-    public string Climb(double metresPerSecond) => Drawn.Vertical(metresPerSecond);
+    public string Climb(double metresPerSecond) => Figures.Vertical(metresPerSecond);
 
-    public string ClimbNumber(double metresPerSecond) => Drawn.VerticalFigure(metresPerSecond);
+    public string ClimbNumber(double metresPerSecond) => Figures.VerticalFigure(metresPerSecond);
 
     public string WindSpeed(Speed speed) =>
-        $"{(IsMetric ? speed.MetresPerSecond : speed.Knots).ToString("0", English)} {SpeedUnit}";
+        $"{(IsMetric ? speed.MetresPerSecond : speed.Knots).ToString("0", language.Culture)} {SpeedUnit}";
 
     public string Wind(Wind wind) =>
-        WindSpeed(wind.Speed).StartsWith("0 ", StringComparison.Ordinal) ? "calm" : $"{Direction(wind)} {WindSpeed(wind.Speed)}";
+        WindSpeed(wind.Speed).StartsWith("0 ", StringComparison.Ordinal) ? language["calm"] : $"{Direction(wind)} {WindSpeed(wind.Speed)}";
 
     /// <summary>Three figures, to the nearest 5°, north as 360°.</summary>
     public static string Direction(Wind wind)
@@ -48,13 +61,14 @@ internal sealed class Reader(SiteUnits units, TimeZoneInfo zone)
         return $"{(degrees == 0 ? 360 : degrees):000}°";
     }
 
-    public static string Temperature(double celsius) => $"{Math.Round(celsius).ToString("0", English).Replace('-', '−')} °C";
+    public static string Temperature(double celsius) =>
+        $"{Math.Round(celsius).ToString("0", Language.English.Culture).Replace('-', '−')} °C";
 
-    public string Time(DateTimeOffset at) => TimeZoneInfo.ConvertTime(at, zone).ToString("HH:mm", English);
+    public string Time(DateTimeOffset at) => TimeZoneInfo.ConvertTime(at, zone).ToString("HH:mm", language.Culture);
 
-    public string DateAndTime(DateTimeOffset at) => TimeZoneInfo.ConvertTime(at, zone).ToString("ddd d MMM yyyy HH:mm", English);
+    public string DateAndTime(DateTimeOffset at) => language.DateAndTime(TimeZoneInfo.ConvertTime(at, zone));
 
-    public static string Date(DateOnly date) => date.ToString("dddd d MMMM yyyy", English);
+    public string Date(DateOnly date) => language.Date(date);
 
     /// <summary>How the zone is named to readers, such as "UTC+01:00".</summary>
     public string ZoneAt(DateOnly date)
@@ -63,10 +77,10 @@ internal sealed class Reader(SiteUnits units, TimeZoneInfo zone)
         return offset == TimeSpan.Zero ? "UTC" : $"UTC{(offset < TimeSpan.Zero ? '−' : '+')}{offset:hh\\:mm}";
     }
 
-    public static string Duration(TimeSpan span) => span.TotalHours switch
+    public string Duration(TimeSpan span) => span.TotalHours switch
     {
-        < 1 => $"{Math.Round(span.TotalMinutes).ToString("0", English)} min",
-        < 48 => $"{Math.Round(span.TotalHours).ToString("0", English)} h",
-        _ => $"{Math.Round(span.TotalDays).ToString("0", English)} days",
+        < 1 => Say($"{Math.Round(span.TotalMinutes):0} min"),
+        < 48 => Say($"{Math.Round(span.TotalHours):0} h"),
+        _ => Say($"{Math.Round(span.TotalDays):0} days"),
     };
 }

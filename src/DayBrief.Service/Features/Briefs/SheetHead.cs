@@ -8,7 +8,7 @@ internal static class SheetHead
     public static void Draw(SheetSurface sheet, MadeBrief made, Reader reader, DateTimeOffset now)
     {
         var (drawing, brief) = (sheet.Drawing, made.Brief);
-        var date = Reader.Date(brief.Date);
+        var date = reader.Date(brief.Date);
         var dateWidth = Typeface.WidthOf(date, 17, bold: true);
         var name = brief.Site.Name;
         var size = Math.Min(21, 21 * (SheetSurface.Inner - dateWidth - 14) / Typeface.WidthOf(name, 21, bold: true));

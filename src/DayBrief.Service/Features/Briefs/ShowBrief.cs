@@ -1,5 +1,6 @@
 using DayBrief.Service.Features.Technique;
 using DayBrief.Service.Infrastructure;
+using DayBrief.Service.Languages;
 using Hangfire;
 using Microsoft.AspNetCore.Http.HttpResults;
 
@@ -23,7 +24,7 @@ internal static class ShowBrief
         var pilot = Pilot.Of(context.Request);
         if (context.Request.Query.ContainsKey("glider"))
             context.Response.Cookies.Append(Pilot.Cookie, pilot.Query, Remembered(desk.Now));
-        var reader = Reader.Of(made.Brief.Site, context.Request.Query["units"].FirstOrDefault());
+        var reader = Reader.Of(made.Brief.Site, context.Request.Query["units"].FirstOrDefault(), Language.Of(context.Request));
         return new(new Dictionary<string, object?>
         {
             [nameof(BriefPage.Made)] = made,
@@ -49,6 +50,9 @@ internal static class ShowBrief
         string id, HttpContext context, BriefDesk desk, TechniqueDesk technique, IBackgroundJobClient jobs) =>
         desk.Find(id) is { } made ? Page(made, context, desk, technique, jobs) : NotFoundPage.Result("brief");
 
-    private static RazorComponentResult<BriefList> ShowAll(BriefStore briefs) =>
-        new(new Dictionary<string, object?> { [nameof(BriefList.Briefs)] = briefs.All() });
+    private static RazorComponentResult<BriefList> ShowAll(BriefStore briefs, HttpRequest request) => new(new Dictionary<string, object?>
+    {
+        [nameof(BriefList.Briefs)] = briefs.All(),
+        [nameof(BriefList.In)] = Language.Of(request),
+    });
 }

@@ -27,7 +27,7 @@ internal sealed record Measures(bool Metric)
         : $"{N(Units.Speed.FromMetresPerSecond(metresPerSecond).Knots)} kt";
 
     public string Vertical(double metresPerSecond) =>
-        (Metric ? HeightUnit.Metres : HeightUnit.Feet).Vertical(metresPerSecond);
+        new Figures(Metric ? HeightUnit.Metres : HeightUnit.Feet, Languages.Language.English).Vertical(metresPerSecond);
 
     public static string N(double value, string format = "#,0") => value.ToString(format, CultureInfo.InvariantCulture).Replace('-', '−');
 }
