@@ -52,7 +52,7 @@ public sealed class Brief
     public Height? FreezingLevel =>
         Ascent.FreezingLevels.Length > 0 ? Height.FromMetres(Ascent.FreezingLevels[0].Metres - FieldAboveAscentM) : null;
 
-    /// <summary>Density altitude of the field at the day's highest temperature.</summary>
+    /// <summary>Density altitude of the field at the day's highest temperature, by QNH where known, else by the ascent's pressure.</summary>
     public Altitude? DensityAltitude =>
         MaxTemperature is { } max && PressureAtField is { } pressure ? Thermodynamics.DensityAltitude.Of(pressure, max) : null;
 
@@ -60,8 +60,13 @@ public sealed class Brief
     public double FieldAboveAscentM =>
         Ascent.Profile.Elevation is { } ground ? (Site.Elevation - ground).Metres : 0;
 
+    /// <summary>QNH of the day: as assumed, else as observed; null when neither is known.</summary>
+    public Pressure? Qnh => Day.Assumptions.Qnh ?? Observation?.Qnh;
+
     private Pressure? PressureAtField =>
-        FieldAboveAscentM >= 0
+        Qnh is { } qnh
+            ? Pressure.FromHectopascals(Soundings.Quality.StandardAtmosphere.GroundPressureHpa(qnh.Hectopascals, Site.Elevation.Metres))
+            : FieldAboveAscentM >= 0
             ? Ascent.Profile.PressureAt(Height.FromMetres(FieldAboveAscentM))
             : Pressure.FromHectopascals(Ascent.Profile.SurfacePressure.Hectopascals
                 * Math.Exp(-FieldAboveAscentM * Air.Gravity / (Air.GasConstant * Ascent.Profile.SurfaceTemperature.Kelvins)));

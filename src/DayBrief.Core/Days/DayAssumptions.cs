@@ -24,6 +24,23 @@ public sealed record DayAssumptions
     /// <summary>Cover by local time, in order; each holds until the next, the first also before it.</summary>
     public ImmutableArray<CloudFrom> CloudByHour { get; init; } = [];
 
+    /// <summary>Wind at the ground by local time, in order; each holds until the next, the first also before it. Comes before
+    /// the morning's wind of the ascent.</summary>
+    /// <exception cref="ArgumentException">The times are not in order.</exception>
+    public ImmutableArray<WindFrom> WindByHour
+    {
+        get;
+        init => field = InOrder(value);
+    } = [];
+
+    /// <summary>Pressure at the field reduced to sea level by the standard atmosphere (QNH); null when not known.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside 850 to 1100 hPa.</exception>
+    public Pressure? Qnh
+    {
+        get;
+        init => field = value is { } known ? Pressure.FromHectopascals(Guard.Finite(known.Hectopascals, 850, 1100)) : null;
+    }
+
     /// <summary>Prescribed surface fluxes; replace the energy balance.</summary>
     public FluxSeries? Flux { get; init; }
 
@@ -93,6 +110,23 @@ public sealed record DayAssumptions
         }
 
         return oktas;
+    }
+
+    /// <summary>Assumed wind at the ground at a local time; null when none is assumed.</summary>
+    public WindFrom? WindAt(TimeOnly time) =>
+        WindByHour.IsDefaultOrEmpty
+            ? null
+            : WindByHour.Where(from => from.Time <= time).Cast<WindFrom?>().LastOrDefault() ?? WindByHour[0];
+
+    private static ImmutableArray<WindFrom> InOrder(ImmutableArray<WindFrom> winds)
+    {
+        for (var i = 1; i < winds.Length; i++)
+        {
+            if (winds[i].Time <= winds[i - 1].Time)
+                throw new ArgumentException($"Times of the wind must be in order; {winds[i].Time:HH:mm} is not.", nameof(winds));
+        }
+
+        return winds;
     }
 }
 

@@ -16,6 +16,15 @@ public sealed record AssumptionsJson
     /// <summary>Cloud that is there without convection, oktas.</summary>
     public double? CloudOktas { get; init; }
 
+    /// <summary>Cloud by local time; comes before <see cref="CloudOktas"/>.</summary>
+    public IReadOnlyList<CloudFromJson>? CloudByHour { get; init; }
+
+    /// <summary>Wind at the ground by local time.</summary>
+    public IReadOnlyList<WindFromJson>? WindByHour { get; init; }
+
+    /// <summary>Altimeter setting of the day, hPa.</summary>
+    public double? QnhHpa { get; init; }
+
     /// <summary>Entrainment ratio at the layer's top.</summary>
     public double? Entrainment { get; init; }
 
@@ -33,6 +42,9 @@ public sealed record AssumptionsJson
         var mixed = errors.Optional("mixedTemperatureC", MixedTemperatureC, -40, 60);
         var defaults = new DayAssumptions();
         var cloud = errors.Number("cloudOktas", CloudOktas ?? 0, 0, 8);
+        var clouds = HourlyAssumptions.Cloud(CloudByHour, errors);
+        var winds = HourlyAssumptions.Wind(WindByHour, errors);
+        var qnh = errors.Optional("qnhHpa", QnhHpa, 850, 1100);
         var entrainment = errors.Number("entrainment", Entrainment ?? defaults.EntrainmentRatio, 0, 1);
         var ensemble = errors.Number("ensemble", Ensemble ?? defaults.EnsembleSize, 0, 10_000);
         errors.ThrowIfAny();
@@ -41,6 +53,9 @@ public sealed record AssumptionsJson
             MaxTemperature = max is { } screen ? Temperature.FromCelsius(screen) : null,
             MixedTemperature = mixed is { } layer ? Temperature.FromCelsius(layer) : null,
             CloudOktas = cloud,
+            CloudByHour = [.. clouds],
+            WindByHour = [.. winds],
+            Qnh = qnh is { } hpa ? Pressure.FromHectopascals(hpa) : null,
             EntrainmentRatio = entrainment,
             EnsembleSize = (int)ensemble,
             Seed = Seed ?? defaults.Seed,
