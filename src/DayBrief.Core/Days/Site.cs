@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using DayBrief.BoundaryLayer;
+using DayBrief.Flight.Terrain;
 using DayBrief.Units;
 
 namespace DayBrief.Days;
@@ -59,17 +60,32 @@ public sealed record Site
 
     /// <summary>The land around it in words, such as "plain, hills from 10 km south".</summary>
     public string? Terrain { get; init; }
-}
 
-/// <summary>One direction of a runway.</summary>
-/// <param name="Designator">As painted, such as "08".</param>
-/// <param name="HeadingDegrees">True direction of take-off, 0 to 360°.</param>
-/// <param name="Surface">Such as "grass"; null when not known.</param>
-public sealed record Runway(string Designator, double HeadingDegrees, string? Surface = null)
-{
-    /// <summary>True direction of take-off, 0 to 360°.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 360°.</exception>
-    public double HeadingDegrees { get; init; } = Guard.Finite(HeadingDegrees, 0, 360);
+    /// <summary>What kind of land lies around it; null when not stated.</summary>
+    public TerrainKind? TerrainKind { get; init; }
+
+    /// <summary>Magnetic variation, degrees, east positive: true direction minus magnetic direction. Null when not stated.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside −180 to 180°.</exception>
+    public double? MagneticVariationDegrees
+    {
+        get;
+        init => field = value is { } known ? Guard.Finite(known, -180, 180) : null;
+    }
+
+    /// <summary>The site's own limits; those it does not state are null.</summary>
+    public SiteLimits Limits { get; init; } = new();
+
+    /// <summary>How people launch here; empty when not stated.</summary>
+    public ImmutableArray<LaunchMethod> LaunchMethods { get; init; } = [];
+
+    /// <summary>Code of the language that people here read, such as "de"; null when not stated.</summary>
+    public string? Language { get; init; }
+
+    /// <summary>What the site says every day.</summary>
+    public string? StandingNotes { get; init; }
+
+    /// <summary>Whom to call in an emergency, and how.</summary>
+    public string? EmergencyLine { get; init; }
 }
 
 /// <summary>Units for people; computations and programs use SI or the unit in the name.</summary>

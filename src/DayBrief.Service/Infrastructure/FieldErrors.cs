@@ -25,14 +25,25 @@ internal sealed class FieldErrors(string? prefix = null)
 
     /// <summary>One of a set of names, or the default where none is given.</summary>
     public T OneOf<T>(string field, string? name, T otherwise)
+        where T : struct, Enum => OneOf<T>(field, name) ?? otherwise;
+
+    /// <summary>One of a set of names, or nothing.</summary>
+    public T? OneOf<T>(string field, string? name)
         where T : struct, Enum
     {
         if (string.IsNullOrWhiteSpace(name))
-            return otherwise;
-        if (Choice.Parse<T>(name) is { } choice)
-            return choice;
-        Add(field, $"{field} must be one of {string.Join(", ", Choice.Names<T>())}; it is \"{name}\".");
-        return otherwise;
+            return null;
+        var choice = Choice.Parse<T>(name);
+        if (choice is null)
+            Add(field, $"{field} must be one of {string.Join(", ", Choice.Names<T>())}; it is \"{name}\".");
+        return choice;
+    }
+
+    /// <summary>A text of at most so many characters.</summary>
+    public void Length(string field, string? text, int most)
+    {
+        if (text?.Length > most)
+            Add(field, $"{field} may have at most {most} characters; it has {text.Length}.");
     }
 
     /// <exception cref="InvalidInputException">There are errors.</exception>

@@ -1,7 +1,6 @@
 using System.Text.Json;
 using DayBrief.Days;
 using DayBrief.Service.Infrastructure;
-using DayBrief.Units;
 
 namespace DayBrief.Service.Features.Sites;
 
@@ -34,6 +33,24 @@ public sealed record SiteJson
 
     public string? Terrain { get; init; }
 
+    /// <summary>What kind of land lies around it: flat, hills or mountains.</summary>
+    public string? TerrainKind { get; init; }
+
+    /// <summary>True minus magnetic direction, degrees, east positive.</summary>
+    public double? MagneticVariationDeg { get; init; }
+
+    public SiteLimitsJson? Limits { get; init; }
+
+    /// <summary>Any of winch, aerotow, car-tow, self-launch, bungee.</summary>
+    public IReadOnlyList<string>? LaunchMethods { get; init; }
+
+    /// <summary>Code of the language that people at the site read.</summary>
+    public string? Language { get; init; }
+
+    public string? StandingNotes { get; init; }
+
+    public string? EmergencyLine { get; init; }
+
     public SiteAutomationJson? Automation { get; init; }
 
     public static SiteJson Of(Site site) => new()
@@ -46,11 +63,18 @@ public sealed record SiteJson
         TimeZone = site.TimeZone.Id,
         GroundCover = Choice.NameOf(site.GroundCover),
         GroundWetness = Choice.NameOf(site.GroundWetness),
-        Runways = [.. site.Runways.Select(runway => new RunwayJson(runway.Designator, runway.HeadingDegrees, runway.Surface))],
+        Runways = [.. site.Runways.Select(RunwayJson.Of)],
         UsableDepthM = site.UsableDepth.Metres,
         UsableClimbMs = site.UsableClimb.MetresPerSecond,
         Units = Choice.NameOf(site.Units),
         Terrain = site.Terrain,
+        TerrainKind = site.TerrainKind is { } kind ? Choice.NameOf(kind) : null,
+        MagneticVariationDeg = site.MagneticVariationDegrees,
+        Limits = SiteLimitsJson.Of(site.Limits),
+        LaunchMethods = site.LaunchMethods.IsEmpty ? null : [.. site.LaunchMethods.Select(Choice.NameOf)],
+        Language = site.Language,
+        StandingNotes = site.StandingNotes,
+        EmergencyLine = site.EmergencyLine,
     };
 
     /// <exception cref="InvalidInputException">Not JSON of this shape.</exception>
@@ -67,49 +91,5 @@ public sealed record SiteJson
     }
 
     /// <exception cref="InvalidInputException">A required field is missing or one is out of range; all are named.</exception>
-    public Site ToSite()
-    {
-        var errors = new FieldErrors("site");
-        var latitude = errors.Number("latitude", Latitude, -90, 90);
-        var longitude = errors.Number("longitude", Longitude, -180, 180);
-        var elevation = errors.Number("elevationM", ElevationM, -500, 6000);
-        var zone = Zone(errors);
-        var cover = errors.OneOf("groundCover", GroundCover, BoundaryLayer.GroundCover.Grass);
-        var wetness = errors.OneOf("groundWetness", GroundWetness, BoundaryLayer.GroundWetness.Normal);
-        var units = errors.OneOf("units", Units, SiteUnits.FeetAndKnots);
-        var depth = errors.Number("usableDepthM", UsableDepthM ?? Site.DefaultUsableDepthM, 100, 5000);
-        var climb = errors.Number("usableClimbMs", UsableClimbMs ?? Site.DefaultUsableClimbMs, 0, 5);
-        foreach (var runway in Runways ?? [])
-            errors.Number($"runways[{runway.Designator}].headingDeg", runway.HeadingDeg, 0, 360);
-        Automation?.Check(errors);
-        errors.ThrowIfAny();
-        return new()
-        {
-            Id = Id ?? "site",
-            Name = Name ?? "Unnamed site",
-            Position = Position.FromDegrees(latitude, longitude),
-            Elevation = Altitude.FromMetres(elevation),
-            TimeZone = zone,
-            GroundCover = cover,
-            GroundWetness = wetness,
-            Runways = [.. (Runways ?? []).Select(runway => new Runway(runway.Designator ?? "?", runway.HeadingDeg!.Value, runway.Surface))],
-            UsableDepth = Height.FromMetres(depth),
-            UsableClimb = Speed.FromMetresPerSecond(climb),
-            Units = units,
-            Terrain = Terrain,
-        };
-    }
-
-    private TimeZoneInfo Zone(FieldErrors errors)
-    {
-        if (TimeZone is not null && TimeZoneInfo.TryFindSystemTimeZoneById(TimeZone, out var zone))
-            return zone;
-        errors.Add("timeZone", TimeZone is null
-            ? "timeZone is required: an IANA name such as Europe/Paris."
-            : $"timeZone \"{TimeZone}\" is not known; give an IANA name such as Europe/Paris.");
-        return TimeZoneInfo.Utc;
-    }
+    public Site ToSite() => SiteReading.Of(this);
 }
-
-/// <summary>One direction of a runway as the outside contract names it.</summary>
-public sealed record RunwayJson(string? Designator, double? HeadingDeg, string? Surface);

@@ -1,0 +1,68 @@
+using System.Text.Json;
+using DayBrief.Days;
+using DayBrief.Service.Infrastructure;
+
+namespace DayBrief.Service.Features.Sites;
+
+/// <summary>SITE.json: every field goes in and comes out again, and each wrong one is named.</summary>
+public sealed class SiteJsonTests
+{
+    private const string Full =
+        """
+        {"id":"harrow","name":"Harrow (invented)","latitude":47.1,"longitude":10.2,"elevationM":612,"timeZone":"Europe/Vienna",
+         "groundCover":"crops","groundWetness":"dry","runways":[{"designator":"08","headingDeg":81,"surface":"grass","headingMagneticDeg":77}],
+         "usableDepthM":700,"usableClimbMs":0.7,"units":"metric","terrain":"valley","terrainKind":"mountains","magneticVariationDeg":4,
+         "limits":{"windKt":25,"gustKt":30,"crosswindKt":{"beforeSolo":8,"localSolo":10,"crossCountry":15},"ceilingM":2900,"ceilingNote":"1,900 m at weekends"},
+         "launchMethods":["winch","aerotow"],"language":"de","standingNotes":"Call before taxiing.","emergencyLine":"112, then the tower"}
+        """;
+
+    [Fact]
+    public void Every_field_goes_in_and_comes_out_again()
+    {
+        var read = SiteJson.Parse(Full);
+        var again = SiteJson.Of(read.ToSite());
+        Assert.Equal(JsonSerializer.Serialize(read, Json.Line), JsonSerializer.Serialize(again, Json.Line));
+        Assert.DoesNotContain(typeof(SiteJson).GetProperties(), field => field.Name != nameof(SiteJson.Automation) && field.GetValue(again) is null);
+    }
+
+    [Fact]
+    public void Only_position_elevation_and_zone_are_required()
+    {
+        var site = SiteJson.Parse("""{"latitude":52,"longitude":-1,"elevationM":100,"timeZone":"Europe/London"}""").ToSite();
+        Assert.Null(site.TerrainKind);
+        Assert.Equal(new SiteLimits(), site.Limits);
+        Assert.Empty(site.LaunchMethods);
+        Assert.Null(SiteJson.Of(site).Limits);
+    }
+
+    /// <summary>True = magnetic + variation, east positive: 350° magnetic with 15° east is 5° true.</summary>
+    [Theory]
+    [InlineData(350, 15, 5)]
+    [InlineData(5, -10, 355)]
+    [InlineData(358, 2, 360)]
+    public void The_true_heading_is_worked_out_from_the_magnetic_one(double magnetic, double variation, double expected)
+    {
+        var json = Small() with { MagneticVariationDeg = variation, Runways = [new("x", null, null, magnetic)] };
+        Assert.Equal(expected, json.ToSite().Runways[0].HeadingDegrees, tolerance: 1e-9);
+    }
+
+    [Theory]
+    [InlineData("""{"magneticVariationDeg":200}""", "site.magneticVariationDeg")]
+    [InlineData("""{"terrainKind":"swamp"}""", "site.terrainKind")]
+    [InlineData("""{"launchMethods":["winch","catapult"]}""", "site.launchMethods[1]")]
+    [InlineData("""{"limits":{"windKt":-1}}""", "site.limits.windKt")]
+    [InlineData("""{"limits":{"crosswindKt":{"localSolo":101}}}""", "site.limits.crosswindKt.localSolo")]
+    [InlineData("""{"language":"xx"}""", "site.language")]
+    [InlineData("""{"runways":[{"designator":"09","headingDeg":90},{"designator":"27"}]}""", "site.runways[1].headingDeg")]
+    [InlineData("""{"runways":[{"designator":"09","headingMagneticDeg":90}]}""", "site.runways[0].headingDeg")]
+    [InlineData("""{"magneticVariationDeg":5,"runways":[{"headingDeg":90,"headingMagneticDeg":95}]}""", "site.runways[0].headingMagneticDeg")]
+    [InlineData("""{"runways":[null]}""", "site.runways[0].headingDeg")]
+    public void A_wrong_field_is_named(string change, string field)
+    {
+        var json = SiteJson.Parse("{\"latitude\":52,\"longitude\":-1,\"elevationM\":100,\"timeZone\":\"Europe/London\"," + change[1..]);
+        var refused = Assert.Throws<InvalidInputException>(json.ToSite);
+        Assert.Equal(field, Assert.Single(refused.Errors).Field);
+    }
+
+    private static SiteJson Small() => new() { Latitude = 52, Longitude = -1, ElevationM = 100, TimeZone = "Europe/London" };
+}
