@@ -1,4 +1,5 @@
 using DayBrief.Service.Features.Briefs;
+using DayBrief.Service.Features.People;
 using DayBrief.Service.Features.Soundings;
 using DayBrief.Service.Features.Technique;
 using DayBrief.Service.Infrastructure;
@@ -50,6 +51,7 @@ internal static class WebService
         });
         services.AddRazorComponents();
         services.AddJobs();
+        services.AddPeople(configuration);
         services.AddSoundings();
         services.AddBriefs();
         services.AddTechnique();
@@ -66,6 +68,7 @@ internal static class WebService
         {
             OnPrepareResponse = file => file.Context.Response.Headers.CacheControl = "public, max-age=3600",
         });
+        app.UsePeople();
         var api = app.MapGroup("/api/v1");
         api.MapSoundings();
         app.MapBriefs(api);

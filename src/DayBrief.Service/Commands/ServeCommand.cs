@@ -30,9 +30,9 @@ internal static class ServeCommand
         {
             service = WebService.Create(settings);
         }
-        catch (DataFolderInUseException used)
+        catch (Exception cause) when (cause is DataFolderInUseException or UnusableSettingException)
         {
-            await Console.Error.WriteLineAsync(used.Message);
+            await Console.Error.WriteLineAsync(cause.Message);
             return CommandInput.Refused;
         }
 

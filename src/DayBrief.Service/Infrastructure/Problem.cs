@@ -47,6 +47,10 @@ internal static class Problem
     public static ProblemDetails NotFound(string what) =>
         Of(StatusCodes.Status404NotFound, "Not found.", what, null, []);
 
+    /// <summary>Refused for who asks, not for what is asked; names the header that would say who.</summary>
+    public static ProblemDetails Refused(int status, string title, string detail, string header, string path) =>
+        Of(status, title, detail, path, [new ProblemError(detail, status == StatusCodes.Status401Unauthorized ? "not-signed-in" : "not-allowed", Field: header)]);
+
     private static ProblemDetails Of(int status, string title, string detail, string? input, ProblemError[] errors)
     {
         var problem = new ProblemDetails

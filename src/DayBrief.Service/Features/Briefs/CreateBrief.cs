@@ -1,4 +1,5 @@
 using System.Text.Json;
+using DayBrief.Service.Features.People;
 using DayBrief.Service.Features.Sites;
 using DayBrief.Service.Features.Soundings;
 using DayBrief.Service.Infrastructure;
@@ -39,7 +40,10 @@ internal static class CreateBrief
     public sealed record Response(string Id, BriefJson Brief);
 
     internal static void Map(RouteGroupBuilder api) =>
-        api.MapPost("/briefs", Handle).WithName(nameof(CreateBrief)).WithSummary("Make a brief from a kept ascent, a site, a date and assumptions.");
+        api.MapPost("/briefs", Handle)
+            .WithName(nameof(CreateBrief))
+            .WithSummary("Make a brief from a kept ascent, a site, a date and assumptions.")
+            .RequireAuthorization(Access.Instructor);
 
     private static Created<Response> Handle(
         Request request, SoundingStore soundings, SiteStore sites, BriefDesk desk)

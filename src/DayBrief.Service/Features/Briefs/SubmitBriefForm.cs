@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using DayBrief.Service.Features.People;
 using DayBrief.Service.Features.Sites;
 using DayBrief.Service.Features.Soundings;
 using DayBrief.Service.Infrastructure;
@@ -13,8 +14,8 @@ internal static partial class SubmitBriefForm
 {
     internal static void Map(WebApplication app)
     {
-        app.MapGet("/briefs/new", Show).ExcludeFromDescription();
-        app.MapPost("/briefs", SubmitAsync).ExcludeFromDescription().DisableAntiforgery();
+        app.MapGet("/briefs/new", Show).ExcludeFromDescription().RequireAuthorization(Access.Instructor);
+        app.MapPost("/briefs", SubmitAsync).ExcludeFromDescription().DisableAntiforgery().RequireAuthorization(Access.Instructor);
     }
 
     private static RazorComponentResult<BriefForm> Show(SiteStore sites, BriefDesk desk)

@@ -1,3 +1,4 @@
+using DayBrief.Service.Features.People;
 using Microsoft.AspNetCore.Http.HttpResults;
 
 namespace DayBrief.Service.Features.Soundings;
@@ -12,6 +13,7 @@ internal static class UploadSounding
             .Accepts<string>("text/plain", "text/csv", "application/json", "application/octet-stream", "multipart/form-data")
             .WithName(nameof(UploadSounding))
             .WithSummary("Keep an ascent of any supported format.")
+            .RequireAuthorization(Access.Instructor)
             .DisableAntiforgery();
 
     private static async Task<Created<Response>> Handle(HttpRequest request, SoundingStore soundings, CancellationToken stopping)

@@ -1,0 +1,4 @@
+namespace DayBrief.Service.Infrastructure;
+
+/// <summary>A setting with which the service does not start.</summary>
+internal sealed class UnusableSettingException(string message) : Exception(message);
