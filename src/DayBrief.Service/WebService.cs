@@ -1,4 +1,5 @@
 using DayBrief.Service.Features.Briefs;
+using DayBrief.Service.Features.Desk;
 using DayBrief.Service.Features.People;
 using DayBrief.Service.Features.Soundings;
 using DayBrief.Service.Features.Technique;
@@ -54,6 +55,7 @@ internal static class WebService
         services.AddPeople(configuration);
         services.AddSoundings();
         services.AddBriefs();
+        services.AddDesk();
         services.AddTechnique();
     }
 
@@ -72,6 +74,7 @@ internal static class WebService
         var api = app.MapGroup("/api/v1");
         api.MapSoundings();
         app.MapBriefs(api);
+        app.MapDesk();
         app.MapHealthChecks("/health/live");
         app.MapHealthChecks("/health/ready");
         app.UseSwagger(swagger =>

@@ -4,9 +4,6 @@ using DayBrief.Days;
 using DayBrief.Service.Features.Briefs;
 using DayBrief.Service.Features.Sites;
 using DayBrief.Service.Infrastructure;
-using Microsoft.AspNetCore.Components;
-using Microsoft.AspNetCore.Components.Web;
-using Microsoft.Extensions.Logging.Abstractions;
 
 namespace DayBrief.Service.Commands;
 
@@ -38,7 +35,7 @@ internal static class BriefCommand
         if (parsed.GetValue(PdfOut) is { } pdf)
             await File.WriteAllBytesAsync(pdf, PrintBrief.Pdf(made, BriefSheet.Draw(made, reader, address: null, made.Brief.PreparedAt)), stopping);
         if (parsed.GetValue(HtmlOut) is { } html)
-            await File.WriteAllTextAsync(html, await PageAsync(made, reader), stopping);
+            await File.WriteAllTextAsync(html, await StandalonePage.RenderAsync(made, reader, made.Brief.PreparedAt), stopping);
         if (parsed.GetValue(JsonOut) is { } file)
             await File.WriteAllTextAsync(file, json, stopping);
         if (parsed.GetValue(PdfOut) is null && parsed.GetValue(HtmlOut) is null && parsed.GetValue(JsonOut) is null)
@@ -75,24 +72,5 @@ internal static class BriefCommand
             Assumptions = options.Assumed(parsed),
         };
         return new(null, inputs, brief);
-    }
-
-    /// <summary>The page with its style sheet inside, so that one file is enough.</summary>
-    private static async Task<string> PageAsync(MadeBrief made, Reader reader)
-    {
-        await using var services = new ServiceCollection().BuildServiceProvider();
-        await using var renderer = new HtmlRenderer(services, NullLoggerFactory.Instance);
-        var html = await renderer.Dispatcher.InvokeAsync(async () =>
-        {
-            var page = await renderer.RenderComponentAsync<BriefPage>(ParameterView.FromDictionary(new Dictionary<string, object?>
-            {
-                [nameof(BriefPage.Made)] = made,
-                [nameof(BriefPage.For)] = reader,
-                [nameof(BriefPage.Now)] = made.Brief.PreparedAt,
-            }));
-            return page.ToHtmlString();
-        });
-        var style = await File.ReadAllTextAsync(Path.Combine(AppContext.BaseDirectory, "wwwroot", "daybrief.css"));
-        return html.Replace("<link rel=\"stylesheet\" href=\"/daybrief.css\" />", $"<style>{style}</style>", StringComparison.Ordinal);
     }
 }

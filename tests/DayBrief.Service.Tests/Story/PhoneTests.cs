@@ -41,8 +41,8 @@ public sealed class PhoneTests(ServiceHost host)
         await page.FillAsync("#date", "2026-05-21");
         await page.FillAsync("#maxTemperatureC", "17");
         await page.FillAsync("#instructorNote", "Mind the winch cable.");
-        await page.GetByText("Make the brief").ClickAsync();
-        await Assertions.Expect(page.Locator("h1")).ToHaveTextAsync("Harrowmere (invented)");
+        await page.GetByText("Keep and show").ClickAsync();
+        await Assertions.Expect(page.Locator("#result h1")).ToHaveTextAsync("Harrowmere (invented)");
         await Assertions.Expect(page.Locator(".figures .value")).ToHaveCountAsync(4);
         await Assertions.Expect(page.GetByText("Mind the winch cable.")).ToBeVisibleAsync();
     }
@@ -61,7 +61,7 @@ public sealed class PhoneTests(ServiceHost host)
         else
             await page.SetInputFilesAsync("#file", Demo.Path(ascent));
         await page.FillAsync("#date", "2026-05-21");
-        await page.GetByText("Make the brief").ClickAsync();
+        await page.GetByText("Keep and show").ClickAsync();
         await Assertions.Expect(page.Locator(".figures .value")).ToHaveCountAsync(4);
         await Assertions.Expect(page.GetByText(pasted ? "Read as FM 35 TEMP" : "Read as CSV")).ToBeVisibleAsync();
     }

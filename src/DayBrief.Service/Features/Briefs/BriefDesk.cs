@@ -1,6 +1,8 @@
 using System.Collections.Concurrent;
+using System.Text.Json;
 using DayBrief.Days;
 using DayBrief.Reports;
+using DayBrief.Service.Features.Briefs.Revisions;
 using DayBrief.Service.Features.Soundings;
 using DayBrief.Service.Infrastructure;
 using DayBrief.Soundings;
@@ -9,42 +11,67 @@ using DayBrief.Units;
 namespace DayBrief.Service.Features.Briefs;
 
 /// <summary>Makes briefs from their inputs and finds them again. What was computed once is remembered while the program runs.</summary>
-internal sealed class BriefDesk(BriefStore briefs, SoundingStore soundings, TimeProvider clock)
+internal sealed class BriefDesk(BriefStore briefs, RevisionStore revisions, SoundingStore soundings, TimeProvider clock)
 {
     private const int Remembered = 200;
 
-    private readonly ConcurrentDictionary<string, MadeBrief> _made = new();
+    private readonly ConcurrentDictionary<string, Brief> _computed = new();
+    private readonly ConcurrentDictionary<string, Standing> _standings = new();
 
     public DateTimeOffset Now => clock.GetUtcNow();
 
     public DateOnly Today => DateOnly.FromDateTime(Now.UtcDateTime);
 
-    /// <summary>Computes a brief, and keeps its inputs when that has worked.</summary>
+    /// <summary>Computes a brief, and keeps its inputs as a draft when that has worked.</summary>
     /// <exception cref="InvalidInputException">The site or an assumption cannot be used.</exception>
     /// <exception cref="InvalidSoundingException">The day cannot be computed from this ascent.</exception>
     public MadeBrief Make(BriefInputs inputs, string? id = null)
     {
-        var brief = Compute(inputs, Sounding(inputs));
+        inputs.Judgement?.Check();
+        var brief = Computed(inputs);
         id ??= BriefStore.NewId();
         briefs.Save(id, inputs);
-        return Remember(new(id, inputs, brief));
+        return new(id, inputs, brief) { Standing = new(null, 0, null) };
     }
 
-    public MadeBrief? Find(string id)
+    /// <summary>The brief as its readers get it: the revision that holds, else the draft; null when there is neither.</summary>
+    public MadeBrief? Find(string id) =>
+        revisions.Latest(id) is { } latest ? Of(latest) : briefs.Find(id) is { } draft ? OfDraft(draft) : null;
+
+    /// <summary>One of its revisions.</summary>
+    public MadeBrief? Find(string id, int number) => revisions.Find(id, number) is { } revision ? Of(revision) : null;
+
+    /// <summary>A signed revision with how it stands now.</summary>
+    public MadeBrief Of(Revision revision)
     {
-        if (_made.TryGetValue(id, out var made))
-            return made;
-        return briefs.Find(id) is { } inputs ? Remember(new(id, inputs, Compute(inputs, Sounding(inputs)))) : null;
+        var made = new MadeBrief(revision.BriefId, revision.Inputs, Computed(revision.Inputs));
+        var standing = _standings.GetOrAdd(revision.Id, _ => Judged(made, revision));
+        return made with
+        {
+            Standing = standing with
+            {
+                Latest = revisions.Latest(revision.BriefId)?.Number ?? revision.Number,
+                Withdrawal = revisions.WithdrawalOf(revision.BriefId),
+            },
+        };
     }
 
-    /// <summary>The newest brief for today; else, on a new install, the demonstration.</summary>
-    public MadeBrief? Current()
+    /// <summary>A draft as its readers would get it; null while it makes no brief.</summary>
+    public MadeBrief? OfDraft(Draft draft) =>
+        draft.Inputs is { } inputs
+            ? new(draft.Id, inputs, Computed(inputs)) { Standing = new(null, revisions.Latest(draft.Id)?.Number ?? 0, null) }
+            : null;
+
+    /// <summary>Computes a brief; nothing is kept.</summary>
+    public Brief Computed(BriefInputs inputs)
     {
-        var all = briefs.All();
-        var chosen = all.FirstOrDefault(brief => !brief.Inputs.Demonstration && brief.Inputs.Date == Today);
-        chosen = chosen.Id is null ? all.FirstOrDefault(brief => !brief.Inputs.Demonstration) : chosen;
-        chosen = chosen.Id is null ? all.FirstOrDefault(brief => brief.Id == DemonstrationDays.First) : chosen;
-        return chosen.Id is null ? null : Find(chosen.Id);
+        var key = JsonSerializer.Serialize(inputs, Json.Line);
+        if (_computed.TryGetValue(key, out var known))
+            return known;
+        var brief = Compute(inputs, Sounding(inputs));
+        if (_computed.Count >= Remembered)
+            _computed.Clear();
+        return _computed[key] = brief;
     }
 
     public static Brief Compute(BriefInputs inputs, Sounding sounding) => Brief.Prepare(new()
@@ -58,6 +85,14 @@ internal sealed class BriefDesk(BriefStore briefs, SoundingStore soundings, Time
         PreparedBy = inputs.PreparedBy,
         PreparedAt = inputs.PreparedAt,
     });
+
+    private Standing Judged(MadeBrief made, Revision revision)
+    {
+        var standing = new Standing(revision, revision.Number, null) { IsAsSigned = revision.IsIntact && Signing.ContentOf(made) == revision.Content };
+        return revisions.Find(revision.BriefId, revision.Number - 1) is { } before
+            ? standing with { Before = new(before.BriefId, before.Inputs, Computed(before.Inputs)) }
+            : standing;
+    }
 
     private static T? Report<T>(string field, string? text, Func<string, T> read)
         where T : class
@@ -88,12 +123,5 @@ internal sealed class BriefDesk(BriefStore briefs, SoundingStore soundings, Time
             Elevation = source.Elevation ?? (inputs.AscentElevationM is { } metres ? Altitude.FromMetres(metres) : null),
             ValidAt = source.ValidAt ?? source.DayAndHour?.LatestUpTo(inputs.Date),
         });
-    }
-
-    private MadeBrief Remember(MadeBrief made)
-    {
-        if (_made.Count >= Remembered)
-            _made.Clear();
-        return _made[made.Id!] = made;
     }
 }

@@ -36,6 +36,18 @@ public sealed record BriefInputs
     /// <summary>What the instructor adds for the course.</summary>
     public string? InstructorNote { get; init; }
 
+    /// <summary>The instructor's notes by experience.</summary>
+    public NotesJson? Notes { get; init; }
+
+    /// <summary>What limits flying today, one a line.</summary>
+    public string? DayLimits { get; init; }
+
+    /// <summary>The figures that the instructor overrules.</summary>
+    public JudgementJson? Judgement { get; init; }
+
+    /// <summary>Local time after which the brief is not to be used without an amendment; null for sunset.</summary>
+    public TimeOnly? ValidUntil { get; init; }
+
     /// <summary>Invented for demonstration; every form of the brief says so.</summary>
     public bool Demonstration { get; init; }
 }

@@ -1,38 +1,105 @@
 using System.Security.Cryptography;
 using DayBrief.Service.Infrastructure;
 using LiteDB;
+using JsonSerializer = System.Text.Json.JsonSerializer;
 
 namespace DayBrief.Service.Features.Briefs;
 
-/// <summary>Keeps the inputs of briefs; the brief itself is computed from them.</summary>
-internal sealed class BriefStore(Database database)
+/// <summary>Keeps the working state of briefs: the inputs they are computed from, and what was typed to get there.</summary>
+/// <remarks>What was signed is kept apart and never changes: <see cref="Revisions.RevisionStore"/>.</remarks>
+internal sealed class BriefStore
 {
     private const string Collection = "briefs";
+    private const string Versions = "draftVersions";
+
+    private readonly Database _database;
+
+    public BriefStore(Database database)
+    {
+        _database = database;
+        database.Write(Collection, briefs => briefs.EnsureIndex("date"));
+    }
 
     public static string NewId() => Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(5));
 
-    public void Save(string id, BriefInputs inputs) =>
-        database.Write(Collection, briefs => briefs.Upsert(new BsonDocument
+    /// <summary>Keeps complete inputs that did not come from the desk.</summary>
+    public void Save(string id, BriefInputs inputs) => Save(
+        new Draft { Id = id, SiteId = inputs.Site.Id ?? "", Date = inputs.Date, Inputs = inputs, EditedBy = inputs.PreparedBy, EditedAt = inputs.PreparedAt },
+        expected: null);
+
+    /// <summary>Keeps a draft as its next version, if it is still at the version that the editor saw (null: whatever is there).
+    /// Every version stays readable.</summary>
+    /// <returns>The kept draft; null when somebody else was first.</returns>
+    public Draft? Save(Draft draft, int? expected)
+    {
+        Draft? kept = null;
+        _database.Write(Collection, briefs =>
         {
-            ["_id"] = id,
-            ["date"] = inputs.Date.DayNumber,
-            ["preparedAt"] = inputs.PreparedAt.ToUnixTimeMilliseconds(),
-            ["inputs"] = System.Text.Json.JsonSerializer.Serialize(inputs, Json.Line),
-        }));
+            var version = briefs.FindById(draft.Id) is { } found ? found["version"].AsInt32 : 0;
+            if (expected is { } seen && seen != version)
+                return;
+            kept = draft with { Version = version + 1 };
+            briefs.Upsert(Document(kept));
+        });
+        if (kept is not null)
+        {
+            _database.Write(Versions, versions => versions.Upsert(
+                new BsonDocument { ["_id"] = $"{kept.Id}-{kept.Version:00000}", ["draft"] = JsonSerializer.Serialize(kept, Json.Line) }));
+        }
 
-    public BriefInputs? Find(string id) =>
-        database.Collection(Collection).FindById(id) is { } found ? Inputs(found) : null;
+        return kept;
+    }
 
-    /// <summary>All briefs, newest day first, then newest made.</summary>
-    public IReadOnlyList<(string Id, BriefInputs Inputs)> All() =>
+    public Draft? Find(string id) => _database.Collection(Collection).FindById(id) is { } found ? Of(found) : null;
+
+    /// <summary>An earlier version of a draft.</summary>
+    public Draft? Find(string id, int version) =>
+        _database.Collection(Versions).FindById($"{id}-{version:00000}") is { } found
+            ? JsonSerializer.Deserialize<Draft>(found["draft"].AsString, Json.Line)
+            : null;
+
+    public bool IsEmpty => _database.Collection(Collection).Count() == 0;
+
+    /// <summary>The newest briefs, by day and then by when they were last touched.</summary>
+    public IReadOnlyList<Draft> Newest(int most = 400) =>
     [
-        .. database.Collection(Collection).FindAll()
-            .OrderByDescending(brief => brief["date"].AsInt32)
-            .ThenByDescending(brief => brief["preparedAt"].AsInt64)
-            .ThenBy(brief => brief["_id"].AsString, StringComparer.Ordinal)
-            .Select(brief => (brief["_id"].AsString, Inputs(brief))),
+        .. _database.Collection(Collection).Query().OrderByDescending("date").Limit(most).ToEnumerable().Select(Of)
+            .OrderByDescending(draft => draft.Date).ThenByDescending(draft => draft.EditedAt).ThenBy(draft => draft.Id, StringComparer.Ordinal),
     ];
 
-    private static BriefInputs Inputs(BsonDocument document) =>
-        System.Text.Json.JsonSerializer.Deserialize<BriefInputs>(document["inputs"].AsString, Json.Line)!;
+    /// <summary>The briefs of one day, the last touched first.</summary>
+    public IReadOnlyList<Draft> On(DateOnly date) =>
+    [
+        .. _database.Collection(Collection).Find(Query.EQ("date", date.DayNumber)).Select(Of)
+            .OrderByDescending(draft => draft.EditedAt).ThenBy(draft => draft.Id, StringComparer.Ordinal),
+    ];
+
+    private static BsonDocument Document(Draft draft) => new()
+    {
+        ["_id"] = draft.Id,
+        ["date"] = draft.Date.DayNumber,
+        ["version"] = draft.Version,
+        ["site"] = draft.SiteId,
+        ["draft"] = JsonSerializer.Serialize(draft, Json.Line),
+    };
+
+    private static Draft Of(BsonDocument document) =>
+        document["draft"] is { IsString: true } kept
+            ? JsonSerializer.Deserialize<Draft>(kept.AsString, Json.Line)!
+            : OfFirstFormat(document);
+
+    /// <summary>Briefs kept by the first version of the program, which knew no drafts.</summary>
+    private static Draft OfFirstFormat(BsonDocument document)
+    {
+        var inputs = JsonSerializer.Deserialize<BriefInputs>(document["inputs"].AsString, Json.Line)!;
+        return new()
+        {
+            Id = document["_id"].AsString,
+            SiteId = inputs.Site.Id ?? "",
+            Date = inputs.Date,
+            Inputs = inputs,
+            EditedBy = inputs.PreparedBy,
+            EditedAt = inputs.PreparedAt,
+        };
+    }
 }

@@ -1,15 +1,21 @@
+using DayBrief.Service.Features.Briefs.Revisions;
 using DayBrief.Service.Features.Sites;
 
 namespace DayBrief.Service.Features.Briefs;
 
-/// <summary>Briefs: made from an ascent, shown on a phone, printed on a sheet, read by programs.</summary>
+/// <summary>Briefs: made from an ascent, signed, shown on a phone, printed on a sheet, read by programs.</summary>
 internal static class BriefsFeature
 {
     public static void AddBriefs(this IServiceCollection services)
     {
         services.AddSingleton<SiteStore>();
         services.AddSingleton<BriefStore>();
+        services.AddSingleton<RevisionStore>();
+        services.AddSingleton<PublishedFiles>();
+        services.AddSingleton<Announcements>();
         services.AddSingleton<BriefDesk>();
+        services.AddSingleton<CurrentBrief>();
+        services.AddSingleton<Signing>();
         services.AddSingleton<DemonstrationDays>();
     }
 
@@ -19,8 +25,8 @@ internal static class BriefsFeature
         CreateBrief.Map(briefs);
         ShowBrief.MapApi(briefs);
         ShowBrief.MapPages(app);
+        ListBriefs.Map(app);
         PrintBrief.Map(app);
         PrintTechnique.Map(app);
-        SubmitBriefForm.Map(app);
     }
 }

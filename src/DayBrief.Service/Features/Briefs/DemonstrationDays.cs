@@ -36,7 +36,7 @@ internal sealed class DemonstrationDays(SiteStore sites, SoundingStore soundings
     /// <summary>Puts the demonstration into an empty store; does nothing in one that has briefs.</summary>
     public void AddIfNew()
     {
-        if (briefs.All().Count > 0)
+        if (!briefs.IsEmpty)
             return;
         sites.Save(Field);
         foreach (var day in Days)

@@ -1,6 +1,26 @@
 using DayBrief.Days;
+using DayBrief.Service.Features.Briefs.Revisions;
 
 namespace DayBrief.Service.Features.Briefs;
 
 /// <summary>A brief, what it was made of and the id it is kept under (null when it is not kept).</summary>
-internal sealed record MadeBrief(string? Id, BriefInputs Inputs, Brief Brief);
+internal sealed record MadeBrief(string? Id, BriefInputs Inputs, Brief Brief)
+{
+    /// <summary>Signed, replaced, withdrawn: how it stands with its readers; null when it is not kept.</summary>
+    public Standing? Standing { get; init; }
+}
+
+/// <summary>How a kept brief stands.</summary>
+/// <param name="Revision">The revision that is shown; null for a draft.</param>
+/// <param name="Latest">Number of the revision that holds; 0 when none was signed.</param>
+/// <param name="Withdrawal">It was taken back.</param>
+internal sealed record Standing(Revision? Revision, int Latest, Withdrawal? Withdrawal)
+{
+    /// <summary>The revision before the one that is shown, to tell what changed.</summary>
+    public MadeBrief? Before { get; init; }
+
+    /// <summary>This program computes just what was signed. If not, a later version of it shows the files as they were signed.</summary>
+    public bool IsAsSigned { get; init; } = true;
+
+    public bool IsReplaced => Revision is { } shown && shown.Number < Latest;
+}

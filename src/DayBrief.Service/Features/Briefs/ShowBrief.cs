@@ -15,11 +15,12 @@ internal static class ShowBrief
     internal static void MapPages(WebApplication app)
     {
         app.MapGet("/", ShowCurrent).ExcludeFromDescription();
-        app.MapGet("/briefs", ShowAll).ExcludeFromDescription();
+        app.MapGet("/fields/{site}", ShowCurrent).ExcludeFromDescription();
         app.MapGet("/briefs/{id}", ShowPage).ExcludeFromDescription();
+        app.MapGet("/briefs/{id}/revisions/{number:int}", ShowRevision).ExcludeFromDescription();
     }
 
-    private static RazorComponentResult<BriefPage> Page(MadeBrief made, HttpContext context, BriefDesk desk, TechniqueDesk technique, IBackgroundJobClient jobs)
+    private static RazorComponentResult<PhonePage> Page(MadeBrief made, HttpContext context, BriefDesk desk, TechniqueDesk technique, IBackgroundJobClient jobs)
     {
         var pilot = Pilot.Of(context.Request);
         if (context.Request.Query.ContainsKey("glider"))
@@ -27,10 +28,10 @@ internal static class ShowBrief
         var reader = Reader.Of(made.Brief.Site, context.Request.Query["units"].FirstOrDefault(), Language.Of(context.Request));
         return new(new Dictionary<string, object?>
         {
-            [nameof(BriefPage.Made)] = made,
-            [nameof(BriefPage.For)] = reader,
-            [nameof(BriefPage.Now)] = desk.Now,
-            [nameof(BriefPage.Technique)] = TechniqueView.For(made.Brief, pilot, reader.IsMetric, made.Inputs.InstructorNote, technique, jobs),
+            [nameof(PhonePage.Made)] = made,
+            [nameof(PhonePage.For)] = reader,
+            [nameof(PhonePage.Now)] = desk.Now,
+            [nameof(PhonePage.Technique)] = TechniqueView.For(made.Brief, pilot, reader.IsMetric, made.Inputs.InstructorNote, technique, jobs),
         });
     }
 
@@ -42,17 +43,15 @@ internal static class ShowBrief
             ? TypedResults.Ok(BriefJson.Of(made))
             : TypedResults.Problem(Problem.NotFound($"No brief is kept under \"{id}\"."));
 
-    private static Results<RazorComponentResult<BriefPage>, RedirectHttpResult> ShowCurrent(
-        HttpContext context, BriefDesk desk, TechniqueDesk technique, IBackgroundJobClient jobs) =>
-        desk.Current() is { } made ? Page(made, context, desk, technique, jobs) : TypedResults.Redirect("/briefs/new");
+    private static Results<RazorComponentResult<PhonePage>, RedirectHttpResult> ShowCurrent(
+        HttpContext context, string? site, CurrentBrief current, BriefDesk desk, TechniqueDesk technique, IBackgroundJobClient jobs) =>
+        current.For(site) is { } made ? Page(made, context, desk, technique, jobs) : TypedResults.Redirect("/briefs");
 
-    private static Results<RazorComponentResult<BriefPage>, RazorComponentResult<NotFoundPage>> ShowPage(
+    private static Results<RazorComponentResult<PhonePage>, RazorComponentResult<NotFoundPage>> ShowPage(
         string id, HttpContext context, BriefDesk desk, TechniqueDesk technique, IBackgroundJobClient jobs) =>
         desk.Find(id) is { } made ? Page(made, context, desk, technique, jobs) : NotFoundPage.Result("brief");
 
-    private static RazorComponentResult<BriefList> ShowAll(BriefStore briefs, HttpRequest request) => new(new Dictionary<string, object?>
-    {
-        [nameof(BriefList.Briefs)] = briefs.All(),
-        [nameof(BriefList.In)] = Language.Of(request),
-    });
+    private static Results<RazorComponentResult<PhonePage>, RazorComponentResult<NotFoundPage>> ShowRevision(
+        string id, int number, HttpContext context, BriefDesk desk, TechniqueDesk technique, IBackgroundJobClient jobs) =>
+        desk.Find(id, number) is { } made ? Page(made, context, desk, technique, jobs) : NotFoundPage.Result("revision");
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Security.Cryptography;
 using DayBrief.Days;
 using DayBrief.Service.Infrastructure;
@@ -12,20 +13,37 @@ internal sealed class SoundingStore(Database database, TimeProvider clock)
     private const string Collection = "soundings";
 
     /// <summary>Reads, checks and keeps an ascent. The same bytes get the same id.</summary>
+    /// <param name="content">The ascent as it came.</param>
+    /// <param name="name">How it is called.</param>
+    /// <param name="fetched">The service fetched it by itself.</param>
     /// <exception cref="InvalidSoundingException">It cannot be used; nothing is kept.</exception>
-    public StoredSounding Save(ReadOnlyMemory<byte> content, string? name)
+    public StoredSounding Save(ReadOnlyMemory<byte> content, string? name, bool fetched = false)
     {
         var sounding = SoundingReader.Read(content, name);
         var id = Convert.ToHexStringLower(SHA256.HashData(content.Span))[..16];
-        database.Write(Collection, soundings => soundings.Upsert(new BsonDocument
+        database.Write(Collection, soundings =>
         {
-            ["_id"] = id,
-            ["name"] = name,
-            ["content"] = content.ToArray(),
-            ["receivedAt"] = clock.GetUtcNow().ToUnixTimeMilliseconds(),
-        }));
+            if (soundings.FindById(id) is not null)
+                return;
+            soundings.EnsureIndex("receivedAt");
+            soundings.Insert(new BsonDocument
+            {
+                ["_id"] = id,
+                ["name"] = name,
+                ["content"] = content.ToArray(),
+                ["receivedAt"] = clock.GetUtcNow().ToUnixTimeMilliseconds(),
+                ["fetched"] = fetched,
+                ["station"] = sounding.Source.Station,
+                ["validAt"] = sounding.Source.ValidAt?.ToString("O", CultureInfo.InvariantCulture),
+                ["format"] = sounding.Source.Format,
+            });
+        });
         return new(id, sounding);
     }
+
+    /// <summary>The ascents that came last, the latest first.</summary>
+    public IReadOnlyList<KeptAscent> Newest(int most) =>
+        [.. database.Collection(Collection).Query().OrderByDescending("receivedAt").Limit(most).ToEnumerable().Select(Ascent)];
 
     /// <summary>A kept ascent; of several in its file the first.</summary>
     public StoredSounding? Find(string id) =>
@@ -35,9 +53,21 @@ internal sealed class SoundingStore(Database database, TimeProvider clock)
     public IReadOnlyList<SoundingSource> Contents(string id) =>
         Content(id) is { } kept ? SoundingReader.Contents(kept.Content, kept.Name) : [];
 
+    /// <summary>A kept ascent as it came, byte for byte; empty when nothing is kept under the id.</summary>
+    public byte[] Bytes(string id) => Content(id)?.Content ?? [];
+
     /// <summary>The kept ascent that a day uses, as <see cref="AscentChoice"/> says; null when nothing is kept under the id.</summary>
     public Sounding? Choose(string id, int? index, Site site, DateOnly date) =>
         Content(id) is { } kept ? AscentChoice.For(kept.Content, kept.Name, index, site, date) : null;
+
+    private static KeptAscent Ascent(BsonDocument kept) => new(
+        kept["_id"].AsString,
+        kept["name"].AsString,
+        kept["station"].AsString,
+        kept["validAt"].AsString is { } valid ? DateTimeOffset.Parse(valid, CultureInfo.InvariantCulture) : null,
+        kept["format"].AsString,
+        DateTimeOffset.FromUnixTimeMilliseconds(kept["receivedAt"].AsInt64),
+        kept["fetched"] is { IsBoolean: true, AsBoolean: true });
 
     private (byte[] Content, string? Name)? Content(string id) =>
         database.Collection(Collection).FindById(id) is { } found ? (found["content"].AsBinary, found["name"].AsString) : null;
@@ -45,3 +75,7 @@ internal sealed class SoundingStore(Database database, TimeProvider clock)
 
 /// <summary>An ascent and the name it is kept under.</summary>
 internal sealed record StoredSounding(string Id, Sounding Sounding);
+
+/// <summary>What there is to choose from: where and when an ascent was made, and when it came.</summary>
+internal sealed record KeptAscent(
+    string Id, string? Name, string? Station, DateTimeOffset? ValidAt, string? Format, DateTimeOffset ReceivedAt, bool IsFetched);

@@ -1,57 +1,56 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
-using DayBrief.Service.Features.Sites;
 using DayBrief.Service.Infrastructure;
 using DayBrief.Soundings.Formats.Typed;
 
-namespace DayBrief.Service.Features.Briefs;
+namespace DayBrief.Service.Features.Desk;
 
-/// <summary>What somebody typed into the form, word for word, so that nothing is lost when it is refused.</summary>
-public sealed class BriefFormInput
+/// <summary>What stands in the fields of the desk, word for word, so that nothing is lost when it is refused.</summary>
+public sealed class DeskFields
 {
     /// <summary>Rows of the table for typed levels.</summary>
     public const int Rows = 14;
 
+    /// <summary>Periods that cloud and wind can be given for.</summary>
+    public const int Periods = 4;
+
+    private static readonly HashSet<string> NotKept = ["version", "id", "resolve"];
+
     private readonly Dictionary<string, string> _values;
 
-    private BriefFormInput(Dictionary<string, string> values) => _values = values;
+    public DeskFields(IReadOnlyDictionary<string, string> values) => _values = new(values);
 
     /// <summary>The text as entered, or empty.</summary>
-    public string this[string field] => _values.GetValueOrDefault(field, "");
-
-    public static BriefFormInput Empty(DateOnly today, SiteJson? site)
+    public string this[string field]
     {
-        var input = new BriefFormInput(new() { ["date"] = today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) });
-        if (site is not null)
-            input._values["site"] = site.Id!;
-        return input;
+        get => _values.GetValueOrDefault(field, "");
+        internal set => _values[field] = value;
     }
 
-    public static async Task<(BriefFormInput Input, byte[]? File, string? FileName)> ReadAsync(HttpRequest request, CancellationToken stopping)
+    /// <summary>All that was entered, without what is empty.</summary>
+    public IReadOnlyDictionary<string, string> Values =>
+        _values.Where(entry => entry.Value.Length > 0).OrderBy(entry => entry.Key, StringComparer.Ordinal).ToDictionary();
+
+    /// <summary>The fields of a request; files and what belongs to the transport are not among them.</summary>
+    public static async Task<DeskFields> ReadAsync(HttpRequest request, CancellationToken stopping)
     {
         var form = await request.ReadFormAsync(stopping);
-        var values = form.ToDictionary(field => field.Key, field => field.Value.ToString());
-        if (form.Files["file"] is not { Length: > 0 } file)
-            return (new(values), null, null);
-        using var buffer = new MemoryStream();
-        await file.CopyToAsync(buffer, stopping);
-        return (new(values), buffer.ToArray(), file.FileName);
+        return new(form
+            .Where(field => !NotKept.Contains(field.Key) && !field.Key.StartsWith("__", StringComparison.Ordinal))
+            .ToDictionary(field => field.Key, field => field.Value.ToString().ReplaceLineEndings("\n")));
     }
 
-    /// <summary>The ascent: the file, else the pasted text, else the typed rows.</summary>
-    /// <exception cref="InvalidInputException">None is given, or a typed cell is no number.</exception>
-    internal (byte[] Content, string Name) Ascent(byte[]? file, string? fileName)
+    /// <summary>The ascent that is pasted or typed; null when there is neither.</summary>
+    /// <exception cref="InvalidInputException">A typed cell is no number.</exception>
+    internal (byte[] Content, string Name)? Ascent()
     {
-        if (file is not null)
-            return (file, fileName ?? "file");
         if (!string.IsNullOrWhiteSpace(this["text"]))
             return (Encoding.UTF8.GetBytes(this["text"]), "pasted text");
         var errors = new FieldErrors();
         var levels = Enumerable.Range(0, Rows).Select(row => Level(row, errors)).OfType<TypedLevel>().ToArray();
         if (levels.Length == 0)
-            errors.Add("text", "There is no ascent yet: paste it, choose its file, or type at least six levels.");
-        errors.ThrowIfAny();
+            return null;
         var typed = new TypedSounding
         {
             Station = NullIfEmpty("station"),
@@ -74,12 +73,26 @@ public sealed class BriefFormInput
         return null;
     }
 
+    internal double? Number(string field, FieldErrors errors, double min, double max) =>
+        errors.Optional(field, Number(field, errors), min, max);
+
+    internal TimeOnly? Time(string field, FieldErrors errors)
+    {
+        var text = this[field].Trim().Replace('.', ':');
+        if (text.Length == 0)
+            return null;
+        if (TimeOnly.TryParse(text, CultureInfo.InvariantCulture, out var time))
+            return time;
+        errors.Add(field, $"\"{this[field]}\" is not a time of day; write it as 13:30.");
+        return null;
+    }
+
     internal string? NullIfEmpty(string field) => string.IsNullOrWhiteSpace(this[field]) ? null : this[field].Trim();
 
     /// <summary>Puts the text of a refused file where the reader can see and mend it.</summary>
     internal void ShowFile(byte[] file)
     {
-        if (string.IsNullOrWhiteSpace(this["text"]) && !file.Contains((byte)0) && file.Length < 200_000)
+        if (!file.Contains((byte)0) && file.Length < 200_000)
             _values["text"] = Encoding.UTF8.GetString(file);
     }
 

@@ -1,0 +1,41 @@
+using DayBrief.Service.Features.Briefs.Revisions;
+using DayBrief.Service.Features.People;
+
+namespace DayBrief.Service.Features.Briefs;
+
+/// <summary>Which brief a reader gets who asks for today's.</summary>
+internal sealed class CurrentBrief(BriefStore briefs, RevisionStore revisions, BriefDesk desk, Trial trial)
+{
+    /// <summary>Today's signed brief (also when it was withdrawn: its readers must see that); else the newest signed; else, while
+    /// nothing has ever been signed, in a trial the newest draft and otherwise the demonstration.</summary>
+    /// <param name="site">Only of this site; null for any.</param>
+    public MadeBrief? For(string? site)
+    {
+        if (Today().FirstOrDefault(IsOf) is { } today)
+            return desk.Of(today);
+        if (revisions.Newest() is { Count: > 0 } signed)
+            return signed.FirstOrDefault(IsOf) is { } newest ? desk.Of(newest) : null;
+        var drafts = briefs.Newest().Where(draft => draft.Inputs is not null && (site is null || draft.SiteId == site)).ToArray();
+        var draft = trial.IsOn ? Array.Find(drafts, draft => !draft.Demonstration) : null;
+        draft ??= Array.Find(drafts, draft => draft.Id == DemonstrationDays.First);
+        return draft is null ? null : desk.OfDraft(draft);
+
+        bool IsOf(Revision revision) => site is null || revision.SiteId == site;
+    }
+
+    /// <summary>The revisions that hold for today, each by its own site's calendar, the last signed first.</summary>
+    public IReadOnlyList<Revision> Today()
+    {
+        var today = desk.Today;
+        return
+        [
+            .. new[] { today, today.AddDays(-1), today.AddDays(1) }
+                .SelectMany(revisions.HoldingOn)
+                .Where(revision => revision.Date == LocalDate(revision))
+                .OrderByDescending(revision => revision.SignedAt),
+        ];
+    }
+
+    private DateOnly LocalDate(Revision revision) => DateOnly.FromDateTime(
+        TimeZoneInfo.ConvertTime(desk.Now, revision.Inputs.Site.ToSite().TimeZone).DateTime);
+}

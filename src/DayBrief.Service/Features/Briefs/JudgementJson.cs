@@ -1,0 +1,41 @@
+using DayBrief.Service.Infrastructure;
+
+namespace DayBrief.Service.Features.Briefs;
+
+/// <summary>Where the instructor overrules the computed figures. Null stands for the computed one, which is kept in any case.</summary>
+public sealed record JudgementJson
+{
+    public double? TriggerTemperatureC { get; init; }
+
+    /// <summary>Local time.</summary>
+    public TimeOnly? TriggerTime { get; init; }
+
+    /// <summary>Usable top above the field, m.</summary>
+    public double? UsableTopAglM { get; init; }
+
+    public double? ClimbMs { get; init; }
+
+    /// <summary>Local time of the last usable thermal.</summary>
+    public TimeOnly? LastThermal { get; init; }
+
+    /// <summary>Why, in the instructor's words.</summary>
+    public string? Reason { get; init; }
+
+    internal bool IsEmpty => this with { Reason = null } == new JudgementJson();
+
+    /// <exception cref="InvalidInputException">A figure is out of range; all are named.</exception>
+    internal void Check()
+    {
+        var errors = new FieldErrors("judgement");
+        errors.Optional("triggerTemperatureC", TriggerTemperatureC, -40, 60);
+        errors.Optional("usableTopAglM", UsableTopAglM, 0, 10_000);
+        errors.Optional("climbMs", ClimbMs, 0, 20);
+        errors.ThrowIfAny();
+    }
+}
+
+/// <summary>What the instructor adds for pilots of each experience.</summary>
+public sealed record NotesJson(string? BeforeSolo, string? LocalSolo, string? CrossCountry)
+{
+    internal bool IsEmpty => this == new NotesJson(null, null, null);
+}

@@ -1,0 +1,47 @@
+using DayBrief.Service.Features.Briefs.Revisions;
+using DayBrief.Service.Languages;
+using Microsoft.AspNetCore.Http.HttpResults;
+
+namespace DayBrief.Service.Features.Briefs;
+
+/// <summary>A brief in the list of all.</summary>
+internal sealed record ListedBrief(string Id, DateOnly Date, string Site, string? Remark);
+
+/// <summary>All days that stay reachable: what was signed, and drafts while nothing has been.</summary>
+internal static class ListBriefs
+{
+    internal static void Map(WebApplication app) => app.MapGet("/briefs", Show).ExcludeFromDescription();
+
+    private static RazorComponentResult<BriefList> Show(BriefStore briefs, RevisionStore revisions, HttpRequest request)
+    {
+        var language = Language.Of(request);
+        return new(new Dictionary<string, object?>
+        {
+            [nameof(BriefList.Briefs)] = Entries(briefs, revisions, language),
+            [nameof(BriefList.In)] = language,
+        });
+    }
+
+    private static IReadOnlyList<ListedBrief> Entries(BriefStore briefs, RevisionStore revisions, Language language)
+    {
+        var signed = revisions.Newest().ToDictionary(revision => revision.BriefId);
+        return
+        [
+            .. signed.Values.Select(revision => Entry(revision, revisions, language))
+                .Concat(briefs.Newest()
+                    .Where(draft => draft.Inputs is not null && !signed.ContainsKey(draft.Id))
+                    .Select(draft => new ListedBrief(
+                        draft.Id, draft.Date, draft.Inputs!.Site.Name ?? draft.SiteId,
+                        language[draft.Demonstration ? "invented, for demonstration" : "draft, not signed"])))
+                .OrderByDescending(entry => entry.Date),
+        ];
+    }
+
+    private static ListedBrief Entry(Revision revision, RevisionStore revisions, Language language) => new(
+        revision.BriefId,
+        revision.Date,
+        revision.Inputs.Site.Name ?? revision.SiteId,
+        revisions.WithdrawalOf(revision.BriefId) is not null
+            ? language["withdrawn"]
+            : language.Say($"revision {revision.Number}, signed by {revision.SignedBy}"));
+}

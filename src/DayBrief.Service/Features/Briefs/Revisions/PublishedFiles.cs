@@ -1,0 +1,66 @@
+using System.Text;
+using DayBrief.Service.Infrastructure;
+
+namespace DayBrief.Service.Features.Briefs.Revisions;
+
+/// <summary>What was signed as plain files that can be read without the database: <c>published/{site}/{day}-{brief}-r{n}</c>
+/// <c>.json</c> (the signed record, word for word), <c>.ascent</c> (its ascent as it came), <c>.html</c> (to read),
+/// <c>.pdf</c> (the sheet) and <c>.sha256</c> (the hashes of the others, as sha256sum checks them).</summary>
+internal sealed class PublishedFiles(DataFolder folder)
+{
+    private const string Sums = ".sha256";
+
+    public string PathOf(Revision revision, string extension) => Path.Combine(
+        folder.Root,
+        "published",
+        Safe(revision.SiteId),
+        $"{revision.Date:yyyy-MM-dd}-{Safe(revision.BriefId)}-r{revision.Number}{extension}");
+
+    /// <summary>All of them are there: the hashes are written last.</summary>
+    public bool Has(Revision revision) => File.Exists(PathOf(revision, Sums));
+
+    /// <summary>Writes the files; they are on the disk when this returns.</summary>
+    public void Write(Revision revision, byte[] ascent, string page, byte[] sheet)
+    {
+        Directory.CreateDirectory(Path.GetDirectoryName(PathOf(revision, Sums))!);
+        (string Extension, byte[] Content)[] files =
+        [
+            (".json", Encoding.UTF8.GetBytes(revision.Text)),
+            (".ascent", ascent),
+            (".html", Encoding.UTF8.GetBytes(page)),
+            (".pdf", sheet),
+        ];
+        var sums = new StringBuilder();
+        foreach (var (extension, content) in files)
+        {
+            Flushed(PathOf(revision, extension), content);
+            sums.Append(Revision.HashOf(content)).Append("  ").Append(Path.GetFileName(PathOf(revision, extension))).Append('\n');
+        }
+
+        Flushed(PathOf(revision, Sums), Encoding.UTF8.GetBytes(sums.ToString()));
+    }
+
+    /// <summary>A file as it was signed; null when it is not there.</summary>
+    public byte[]? Read(Revision revision, string extension) =>
+        PathOf(revision, extension) is var path && File.Exists(path) ? File.ReadAllBytes(path) : null;
+
+    /// <summary>Written beside its place, flushed to the disk, then moved there: whole or not at all.</summary>
+    private static void Flushed(string path, byte[] content)
+    {
+        var beside = path + ".part";
+        using (var file = new FileStream(beside, FileMode.Create, FileAccess.Write, FileShare.None))
+        {
+            file.Write(content);
+            file.Flush(flushToDisk: true);
+        }
+
+        File.Move(beside, path, overwrite: true);
+    }
+
+    /// <summary>Ids come from outside: nothing of them may lead out of the folder.</summary>
+    private static string Safe(string id)
+    {
+        var safe = string.Concat(id.Select(letter => char.IsAsciiLetterOrDigit(letter) || letter is '-' or '_' ? letter : '_'));
+        return safe.Length > 0 ? safe : "_";
+    }
+}

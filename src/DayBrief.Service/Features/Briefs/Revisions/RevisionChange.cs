@@ -1,0 +1,55 @@
+namespace DayBrief.Service.Features.Briefs.Revisions;
+
+/// <summary>One thing that differs between two revisions, as their readers saw it.</summary>
+internal sealed record RevisionChange(string What, string? Before, string? After);
+
+/// <summary>What a reader of the earlier revision must know: the figures, cautions and words that differ.</summary>
+internal static class RevisionChanges
+{
+    public static IReadOnlyList<RevisionChange> Between(MadeBrief before, MadeBrief after, Reader reader) =>
+        [.. Figures(before, after, reader), .. Cautions(before, after, reader), .. Words(before, after)];
+
+    private static IEnumerable<RevisionChange> Figures(MadeBrief before, MadeBrief after, Reader reader) =>
+        HeadFigures.Of(before.Brief, reader).Zip(HeadFigures.Of(after.Brief, reader))
+            .Where(pair => pair.First.Value != pair.Second.Value || Time(pair.First) != Time(pair.Second))
+            .Select(pair => new RevisionChange(pair.Second.Name, Said(pair.First), Said(pair.Second)));
+
+    private static IEnumerable<RevisionChange> Cautions(MadeBrief before, MadeBrief after, Reader reader)
+    {
+        var (had, has) = (CautionsOf(before), CautionsOf(after));
+        foreach (var (title, text) in has)
+        {
+            if (!had.TryGetValue(title, out var earlier))
+                yield return new(title, null, text);
+            else if (earlier != text)
+                yield return new(title, earlier, text);
+        }
+
+        foreach (var (title, text) in had.Where(caution => !has.ContainsKey(caution.Key)))
+            yield return new(title, text, null);
+
+        Dictionary<string, string> CautionsOf(MadeBrief made) => Days.Hazards.Of(made.Brief)
+            .GroupBy(HazardText.Title)
+            .ToDictionary(kind => kind.Key, kind => string.Join(" ", kind.Select(hazard => HazardText.Of(hazard, reader))));
+    }
+
+    private static IEnumerable<RevisionChange> Words(MadeBrief before, MadeBrief after)
+    {
+        (string What, Func<BriefInputs, string?> Of)[] words =
+        [
+            ("Limits of the day", inputs => inputs.DayLimits),
+            ("Note", inputs => inputs.InstructorNote),
+            ("Note before first solo", inputs => inputs.Notes?.BeforeSolo),
+            ("Note for local solo", inputs => inputs.Notes?.LocalSolo),
+            ("Note for cross-country", inputs => inputs.Notes?.CrossCountry),
+        ];
+        return words
+            .Select(word => new RevisionChange(word.What, word.Of(before.Inputs), word.Of(after.Inputs)))
+            .Where(change => change.Before != change.After);
+    }
+
+    /// <summary>"about 11:40" of the trigger is a figure; the likely range beside it alone is no news.</summary>
+    private static string Time(HeadFigure figure) => figure.Detail.Split(',')[0] is var first && first.Contains("about", StringComparison.Ordinal) ? first : "";
+
+    private static string Said(HeadFigure figure) => Time(figure) is { Length: > 0 } time ? $"{figure.Value}, {time}" : figure.Value;
+}

@@ -1,0 +1,111 @@
+using System.Text.Json;
+using DayBrief.Service.Features.Soundings;
+using DayBrief.Service.Infrastructure;
+
+namespace DayBrief.Service.Features.Briefs.Revisions;
+
+/// <summary>Who puts a name under a brief.</summary>
+internal sealed record Signer(string Id, string Name);
+
+/// <summary>What came of a wish to sign: the revision, or the version that somebody has kept since.</summary>
+internal sealed record SignOutcome(Revision? Revision, Draft? Newer);
+
+/// <summary>Signs, amends, withdraws. What is acknowledged is on the disk.</summary>
+internal sealed class Signing(
+    BriefStore briefs, RevisionStore revisions, SoundingStore soundings, BriefDesk desk, PublishedFiles files, Announcements announcements)
+{
+    private readonly Lock _signing = new();
+
+    /// <summary>Freezes a draft as the next revision. Signing the same draft twice gives the same revision.</summary>
+    /// <param name="id">The brief.</param>
+    /// <param name="version">The version of the draft that the signer saw.</param>
+    /// <param name="signer">Who signs.</param>
+    /// <param name="reason">Why it is amended; needed from the second revision on.</param>
+    /// <exception cref="InvalidInputException">The draft makes no brief yet, or the reason is missing.</exception>
+    public async Task<SignOutcome> SignAsync(string id, int version, Signer signer, string? reason)
+    {
+        Revision revision;
+        lock (_signing)
+        {
+            var draft = briefs.Find(id) ?? throw InvalidInputException.Field("id", $"No brief is kept under \"{id}\".");
+            var before = revisions.Latest(id);
+            if (before?.DraftVersion == draft.Version && revisions.WithdrawalOf(id) is null)
+                return new(before, null);
+            if (draft.Version != version)
+                return new(null, draft);
+            revision = Freeze(draft, before, signer, Checked(draft, before, reason));
+            revisions.Add(revision);
+        }
+
+        await WriteFilesAsync(revision);
+        announcements.Tell(new(
+            revision.Number == 1 ? AnnouncementKind.Published : AnnouncementKind.Amended,
+            id, revision.SiteId, revision.Date, revision.Number, signer.Name, revision.SignedAt));
+        return new(revision, null);
+    }
+
+    /// <summary>Takes a brief back; its readers see that and why.</summary>
+    /// <exception cref="InvalidInputException">Nothing was signed, or the reason is missing.</exception>
+    public void Withdraw(string id, Signer signer, string? reason)
+    {
+        var latest = revisions.Latest(id) ?? throw InvalidInputException.Field("id", "Nothing has been signed that could be withdrawn.");
+        if (string.IsNullOrWhiteSpace(reason))
+            throw InvalidInputException.Field("reason", "Say why it is withdrawn: its readers see it.");
+        var withdrawal = new Withdrawal(signer.Name, desk.Now, reason.Trim());
+        revisions.Withdraw(id, withdrawal);
+        announcements.Tell(new(AnnouncementKind.Withdrawn, id, latest.SiteId, latest.Date, latest.Number, signer.Name, withdrawal.At));
+    }
+
+    /// <summary>Writes files that a stop of the program left out. The store is what counts, so they can be made again.</summary>
+    public async Task CompleteFilesAsync()
+    {
+        foreach (var revision in revisions.SignedSince(DateTimeOffset.UnixEpoch).Where(revision => !files.Has(revision)))
+            await WriteFilesAsync(revision);
+    }
+
+    private static string? Checked(Draft draft, Revision? before, string? reason)
+    {
+        if (draft.Demonstration)
+            throw InvalidInputException.Field("id", "A demonstration day is invented and cannot be signed.");
+        return before is null || !string.IsNullOrWhiteSpace(reason)
+            ? reason?.Trim()
+            : throw InvalidInputException.Field("reason", "Say why it is amended: its readers see it.");
+    }
+
+    private Revision Freeze(Draft draft, Revision? before, Signer signer, string? reason)
+    {
+        var made = desk.OfDraft(draft) ?? throw InvalidInputException.Field("id", "The draft does not make a brief yet; see what is marked in it.");
+        return new Revision
+        {
+            BriefId = draft.Id,
+            Number = (before?.Number ?? 0) + 1,
+            SiteId = draft.SiteId,
+            Date = draft.Date,
+            SignedBy = signer.Name,
+            SignedById = signer.Id,
+            SignedAt = desk.Now,
+            Reason = before is null ? null : reason,
+            DraftVersion = draft.Version,
+            ProgramVersion = Revision.ThisProgram,
+            Inputs = made.Inputs,
+            SoundingHash = Revision.HashOf(soundings.Bytes(made.Inputs.SoundingId)),
+            Content = ContentOf(made),
+            PreviousHash = before?.Hash,
+        }.Sealed();
+    }
+
+    /// <summary>The brief as the API gives it, without how it stands: that changes after the signature.</summary>
+    internal static string ContentOf(MadeBrief made) => JsonSerializer.Serialize(BriefJson.Of(made with { Standing = null }), Json.Line);
+
+    private async Task WriteFilesAsync(Revision revision)
+    {
+        var made = desk.Of(revision);
+        var reader = Reader.Of(made.Brief.Site);
+        var sheet = BriefSheet.Draw(made, reader, address: null, revision.SignedAt);
+        files.Write(
+            revision,
+            soundings.Bytes(revision.Inputs.SoundingId),
+            await StandalonePage.RenderAsync(made, reader, revision.SignedAt),
+            PrintBrief.Pdf(made, sheet));
+    }
+}

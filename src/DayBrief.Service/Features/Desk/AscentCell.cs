@@ -1,0 +1,29 @@
+using System.Text.RegularExpressions;
+using DayBrief.Service.Infrastructure;
+
+namespace DayBrief.Service.Features.Desk;
+
+/// <summary>Brings an error of the ascent to the cell it was typed into, or to the pasted text.</summary>
+internal static partial class AscentCell
+{
+    public static ProblemError Of(ProblemError error)
+    {
+        var typed = TypedField().Match(error.Field ?? "");
+        var field = typed.Success
+            ? typed.Groups[2].Value switch
+            {
+                "pressureHpa" => "p",
+                "heightM" => "h",
+                "temperatureC" => "t",
+                "windDirectionDeg" => "wd",
+                "windSpeedKt" => "ws",
+                _ => "d",
+            }
+            + typed.Groups[1].Value
+            : "text";
+        return error with { Field = field };
+    }
+
+    [GeneratedRegex(@"^levels\[(\d+)\]\.(\w+)$")]
+    private static partial Regex TypedField();
+}

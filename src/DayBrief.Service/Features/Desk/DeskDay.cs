@@ -1,0 +1,42 @@
+using DayBrief.Service.Features.Briefs;
+using DayBrief.Service.Features.Briefs.Revisions;
+using DayBrief.Service.Features.Sites;
+using DayBrief.Service.Languages;
+
+namespace DayBrief.Service.Features.Desk;
+
+/// <summary>One site's work of today.</summary>
+internal sealed record DeskDaySite(string Id, string Name, string Date, IReadOnlyList<DeskDayBrief> Briefs);
+
+/// <summary>One brief of today and how far it is.</summary>
+internal sealed record DeskDayBrief(string Id, string State, bool NeedsWork);
+
+/// <summary>What there is to do today, site by site.</summary>
+internal static class DeskDay
+{
+    public static IReadOnlyList<DeskDaySite> Of(SiteStore sites, BriefStore briefs, RevisionStore revisions, BriefDesk desk, Language language) =>
+    [
+        .. sites.All().Select(site =>
+        {
+            var reader = Reader.Of(site.ToSite(), null, language);
+            var today = DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(desk.Now, site.ToSite().TimeZone).DateTime);
+            return new DeskDaySite(
+                site.Id!,
+                site.Name ?? site.Id!,
+                reader.Date(today),
+                [.. briefs.On(today).Where(draft => draft.SiteId == site.Id && !draft.Demonstration).Select(draft => BriefOf(draft, revisions, reader))]);
+        }),
+    ];
+
+    private static DeskDayBrief BriefOf(Draft draft, RevisionStore revisions, Reader reader)
+    {
+        var kept = reader.Say($"draft kept {reader.Time(draft.EditedAt)} by {draft.EditedBy ?? reader["somebody"]}");
+        if (revisions.Latest(draft.Id) is not { } latest)
+            return new(draft.Id, reader.Say($"Not signed; {kept}."), NeedsWork: true);
+        if (revisions.WithdrawalOf(draft.Id) is { } withdrawal)
+            return new(draft.Id, reader.Say($"Withdrawn {reader.Time(withdrawal.At)} by {withdrawal.By}: {withdrawal.Reason}"), NeedsWork: true);
+        return latest.DraftVersion == draft.Version
+            ? new(draft.Id, reader.Say($"Revision {latest.Number} signed {reader.Time(latest.SignedAt)} by {latest.SignedBy}."), NeedsWork: false)
+            : new(draft.Id, reader.Say($"Revision {latest.Number} is published; since then a {kept}, not signed."), NeedsWork: true);
+    }
+}

@@ -1,0 +1,132 @@
+using System.Globalization;
+using DayBrief.Days;
+using DayBrief.Service.Features.Briefs;
+using DayBrief.Service.Features.Sites;
+using DayBrief.Service.Infrastructure;
+using DayBrief.Units;
+
+namespace DayBrief.Service.Features.Desk;
+
+/// <summary>What the fields of the desk mean: everything that a brief is made of but the ascent.</summary>
+internal sealed class DeskReading(DeskFields fields, SiteStore sites)
+{
+    private const double MetresPerFoot = 0.3048;
+
+    private readonly FieldErrors _errors = new();
+
+    /// <exception cref="InvalidInputException">Something cannot be used; all of it is named by its field.</exception>
+    public BriefInputs Read(string soundingId, DateTimeOffset now)
+    {
+        var site = SiteOf();
+        var inputs = new BriefInputs
+        {
+            SoundingId = soundingId,
+            Site = site with { GroundWetness = fields.NullIfEmpty("groundWetness") ?? site.GroundWetness },
+            Date = Date(),
+            PreparedBy = fields.NullIfEmpty("preparedBy"),
+            PreparedAt = now,
+            InstructorNote = fields.NullIfEmpty("instructorNote"),
+            Notes = Notes(),
+            DayLimits = fields.NullIfEmpty("dayLimits"),
+            ValidUntil = fields.Time("validUntil", _errors),
+            Judgement = Judgement(site),
+            Observation = fields.NullIfEmpty("observation"),
+            Forecast = fields.NullIfEmpty("forecast"),
+            AscentIndex = (int?)Number("ascentIndex", 0, 20_000),
+            AscentLatitude = Number("ascentLatitude", -90, 90),
+            AscentLongitude = Number("ascentLongitude", -180, 180),
+            AscentElevationM = Number("ascentElevationM", -500, 6000),
+            Assumptions = Assumptions(),
+        };
+        _errors.ThrowIfAny();
+        return inputs;
+    }
+
+    private double? Number(string field, double min, double max) => fields.Number(field, _errors, min, max);
+
+    private DateOnly Date()
+    {
+        var date = DateOnly.TryParse(fields["date"], CultureInfo.InvariantCulture, out var day) ? day : default;
+        if (date == default)
+            _errors.Add("date", "The date is needed, as year-month-day.");
+        return date;
+    }
+
+    private AssumptionsJson Assumptions() => new()
+    {
+        MaxTemperatureC = Number("maxTemperatureC", -30, 55),
+        CloudOktas = Number("cloudOktas", 0, 8),
+        CloudByHour = Periods("cloudFrom", (from, i) => Number($"cloudOktas{i}", 0, 8) is { } oktas ? new CloudFromJson(from, oktas) : null),
+        WindByHour = Periods("windFrom", (from, i) =>
+            Number($"windDirection{i}", 0, 360) is var direction && Number($"windSpeed{i}", 0, 100) is var speed && Number($"windGust{i}", 0, 150) is var gust
+            && (direction ?? speed ?? gust) is not null
+                ? new WindFromJson(from, direction, speed, gust)
+                : null),
+        QnhHpa = Number("qnh", 870, 1085),
+    };
+
+    /// <summary>The rows that have a time; a row with figures but no time is told.</summary>
+    private T[]? Periods<T>(string name, Func<string, int, T?> row)
+        where T : class
+    {
+        var rows = new List<T>();
+        for (var i = 0; i < DeskFields.Periods; i++)
+        {
+            var from = fields.Time($"{name}{i}", _errors);
+            if (row(from?.ToString("HH:mm", CultureInfo.InvariantCulture) ?? "", i) is not { } read)
+                continue;
+            if (from is null && fields[$"{name}{i}"].Length == 0)
+                _errors.Add($"{name}{i}", "From when? Give the local time, as 13:00.");
+            rows.Add(read);
+        }
+
+        return rows.Count > 0 ? [.. rows] : null;
+    }
+
+    private NotesJson? Notes()
+    {
+        var notes = new NotesJson(fields.NullIfEmpty("noteBeforeSolo"), fields.NullIfEmpty("noteLocalSolo"), fields.NullIfEmpty("noteCrossCountry"));
+        return notes.IsEmpty ? null : notes;
+    }
+
+    /// <summary>Typed in the site's units.</summary>
+    private JudgementJson? Judgement(SiteJson site)
+    {
+        var metric = Choice.Parse<SiteUnits>(site.Units) == SiteUnits.Metric;
+        var judgement = new JudgementJson
+        {
+            TriggerTemperatureC = Number("judgedTrigger", -40, 60),
+            TriggerTime = fields.Time("judgedTriggerTime", _errors),
+            UsableTopAglM = Number("judgedTop", 0, metric ? 10_000 : 33_000) is { } top ? Math.Round(top * (metric ? 1 : MetresPerFoot), 1) : null,
+            ClimbMs = Number("judgedClimb", 0, metric ? 15 : 30) is { } climb
+                ? metric ? climb : Math.Round(Speed.FromKnots(climb).MetresPerSecond, 4)
+                : null,
+            LastThermal = fields.Time("judgedLast", _errors),
+            Reason = fields.NullIfEmpty("judgedReason"),
+        };
+        return judgement.IsEmpty ? null : judgement;
+    }
+
+    private SiteJson SiteOf()
+    {
+        if (fields.NullIfEmpty("site") is { } id)
+        {
+            if (sites.Find(id) is { } kept)
+                return kept;
+            _errors.Add("site", $"No site is kept under \"{id}\".");
+            return new();
+        }
+
+        return new SiteJson
+        {
+            Name = fields.NullIfEmpty("siteName"),
+            Latitude = _errors.Number("latitude", fields.Number("latitude", _errors), -90, 90),
+            Longitude = _errors.Number("longitude", fields.Number("longitude", _errors), -180, 180),
+            ElevationM = _errors.Number("elevationM", fields.Number("elevationM", _errors), -500, 6000),
+            TimeZone = fields.NullIfEmpty("timeZone"),
+            UsableDepthM = Number("usableDepthM", 100, 5000),
+            GroundCover = fields.NullIfEmpty("groundCover"),
+            Units = fields.NullIfEmpty("units"),
+        };
+    }
+}

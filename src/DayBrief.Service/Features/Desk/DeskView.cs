@@ -1,0 +1,92 @@
+using DayBrief.Days;
+using DayBrief.Service.Features.Briefs;
+using DayBrief.Service.Features.Briefs.Revisions;
+using DayBrief.Service.Features.People;
+using DayBrief.Service.Features.Sites;
+using DayBrief.Service.Features.Soundings;
+using DayBrief.Service.Infrastructure;
+using DayBrief.Service.Languages;
+
+namespace DayBrief.Service.Features.Desk;
+
+/// <summary>All that the desk's page shows.</summary>
+internal sealed record DeskView(Kept Kept, Reader Reader, DateTimeOffset Now)
+{
+    public IReadOnlyList<SiteJson> Sites { get; init; } = [];
+
+    public IReadOnlyList<(string Id, string Words)> Ascents { get; init; } = [];
+
+    public Revision? Latest { get; init; }
+
+    public Withdrawal? Withdrawal { get; init; }
+
+    /// <summary>The name that goes under the brief; null when nobody has signed in who may sign.</summary>
+    public string? SignsAs { get; init; }
+
+    /// <summary>Somebody else may be at it.</summary>
+    public string? Notice { get; init; }
+
+    /// <summary>What the day has brought against the brief.</summary>
+    public IReadOnlyList<string> Flags { get; init; } = [];
+
+    public IReadOnlyList<ProblemError> SignErrors { get; init; } = [];
+
+    public string? Reason { get; init; }
+
+    public bool IsKept => Kept.Draft.Version > 0;
+
+    public string? Title => Kept.Made is { } made ? $"{made.Brief.Site.Name}, {Reader.Date(made.Brief.Date)}" : null;
+
+    /// <summary>The computed figures by the field that overrules them.</summary>
+    public IReadOnlyDictionary<string, string> Computed => ComputedFigures.Of(Kept.Made, Reader);
+}
+
+/// <summary>Puts the desk's view together.</summary>
+internal sealed class DeskViews(
+    SiteStore sites, SoundingStore soundings, RevisionStore revisions, BriefStore briefs, BriefDesk desk)
+{
+    /// <summary>Two people within this time are told of each other. Common practice, no source.</summary>
+    private static readonly TimeSpan StillAtIt = TimeSpan.FromMinutes(15);
+
+    public DeskView Of(Kept kept, HttpContext context)
+    {
+        var all = sites.All();
+        var reader = ReaderOf(kept, all, context.Request);
+        var who = Who.Of(context);
+        return new(kept, reader, desk.Now)
+        {
+            Sites = all,
+            Ascents = [.. soundings.Newest(12).Select(ascent => (ascent.Id, Words(ascent, reader)))],
+            Latest = revisions.Latest(kept.Draft.Id),
+            Withdrawal = revisions.WithdrawalOf(kept.Draft.Id),
+            SignsAs = who is { ByKey: false, Role: >= Role.Instructor } ? who.Name : null,
+            Notice = Notice(kept.Draft, Editor(context), reader),
+        };
+    }
+
+    /// <summary>The name that a draft is kept under.</summary>
+    public static string? Editor(HttpContext context) => Who.Of(context)?.Name;
+
+    public static Reader ReaderOf(Kept kept, IReadOnlyList<SiteJson> sites, HttpRequest request)
+    {
+        var site = sites.FirstOrDefault(site => site.Id == kept.Fields["site"]);
+        var units = Choice.Parse<SiteUnits>(site?.Units ?? kept.Fields["units"]) ?? SiteUnits.FeetAndKnots;
+        var zone = TimeZoneInfo.TryFindSystemTimeZoneById(site?.TimeZone ?? kept.Fields["timeZone"], out var known) ? known : TimeZoneInfo.Utc;
+        return new(units, zone, Language.Of(request));
+    }
+
+    private string? Notice(Draft draft, string? editor, Reader reader) =>
+        draft.Version > 0 && draft.EditedBy != editor && briefs.Find(draft.Id) is { } current && desk.Now - current.EditedAt < StillAtIt
+            ? reader.Say($"{draft.EditedBy ?? reader["somebody"]} kept this draft at {reader.Time(draft.EditedAt)} and may still be at it. Nothing is overwritten: what both of you change is shown to you.")
+            : null;
+
+    private static string Words(KeptAscent ascent, Reader reader) => string.Join(
+        ", ",
+        new[]
+        {
+            ascent.Station ?? ascent.Name,
+            ascent.ValidAt is { } valid ? $"{valid.ToUniversalTime():yyyy-MM-dd HH:mm} UTC" : null,
+            ascent.Format,
+            reader.Say($"kept {reader.DateAndTime(ascent.ReceivedAt)}"),
+        }.OfType<string>());
+}

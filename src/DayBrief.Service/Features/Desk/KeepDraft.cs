@@ -1,0 +1,61 @@
+using System.Globalization;
+using DayBrief.Service.Features.People;
+using DayBrief.Service.Features.Soundings;
+using DayBrief.Service.Infrastructure;
+using Microsoft.AspNetCore.Http.HttpResults;
+
+namespace DayBrief.Service.Features.Desk;
+
+/// <summary>Keeps what stands on the desk: at every change where the page's script sends it, else when the form is sent.</summary>
+internal static class KeepDraft
+{
+    /// <summary>Set by the script: it wants the outcome alone, not the page.</summary>
+    internal const string LiveHeader = "X-Desk";
+
+    internal static void Map(WebApplication app)
+    {
+        app.MapPost("/briefs", (HttpContext context, Keeping keeping, DeskViews views, CancellationToken stopping) =>
+            HandleAsync(null, context, keeping, views, stopping)).AsForm();
+        app.MapPost("/desk/{id}", HandleAsync).AsForm();
+    }
+
+    private static RouteHandlerBuilder AsForm(this RouteHandlerBuilder route) =>
+        route.ExcludeFromDescription().RequireAuthorization(Access.Instructor).DisableAntiforgery();
+
+    private static async Task<Results<RazorComponentResult<DeskResult>, RazorComponentResult<DeskPage>, RedirectHttpResult>> HandleAsync(
+        string? id, HttpContext context, Keeping keeping, DeskViews views, CancellationToken stopping)
+    {
+        var fields = await DeskFields.ReadAsync(context.Request, stopping);
+        var form = await context.Request.ReadFormAsync(stopping);
+        var seen = int.TryParse(form["version"], CultureInfo.InvariantCulture, out var version) ? version : 0;
+        var kept = keeping.Keep(
+            id, seen, fields, await FileAsync(form.Files["file"], stopping), DeskViews.Editor(context), over: form["resolve"] == "mine");
+        var status = kept.IsConflict ? StatusCodes.Status409Conflict : StatusCodes.Status200OK;
+        if (context.Request.Headers.ContainsKey(LiveHeader))
+            return Outcome(views.Of(kept, context), status);
+        if (kept.Made is not null && kept.Meeting is null)
+            return TypedResults.Redirect($"/desk/{kept.Draft.Id}");
+        return OpenDesk.Page(views.Of(kept, context), kept.Made is null && !kept.IsConflict ? StatusCodes.Status422UnprocessableEntity : status);
+    }
+
+    private static RazorComponentResult<DeskResult> Outcome(DeskView view, int status) =>
+        new(new Dictionary<string, object?>
+        {
+            [nameof(DeskResult.Kept)] = view.Kept,
+            [nameof(DeskResult.For)] = view.Reader,
+            [nameof(DeskResult.Now)] = view.Now,
+            [nameof(DeskResult.Computed)] = view.Computed,
+        })
+        { StatusCode = status };
+
+    private static async Task<(byte[] Content, string Name)?> FileAsync(IFormFile? file, CancellationToken stopping)
+    {
+        if (file is not { Length: > 0 })
+            return null;
+        if (file.Length > SoundingBody.MaxBytes)
+            throw InvalidInputException.Field("file", $"The file is larger than {SoundingBody.MaxBytes / 1024 / 1024} MB. One ascent is far smaller; cut it out of the file.");
+        using var buffer = new MemoryStream();
+        await file.CopyToAsync(buffer, stopping);
+        return (buffer.ToArray(), file.FileName);
+    }
+}

@@ -1,0 +1,70 @@
+using System.Globalization;
+using DayBrief.Service.Features.Briefs;
+using DayBrief.Service.Features.Briefs.Revisions;
+using DayBrief.Service.Features.People;
+using DayBrief.Service.Infrastructure;
+using Microsoft.AspNetCore.Http.HttpResults;
+
+namespace DayBrief.Service.Features.Desk;
+
+/// <summary>Puts the instructor's name under the draft that he saw, and takes a brief back.</summary>
+internal static class SignDraft
+{
+    internal static void Map(WebApplication app)
+    {
+        app.MapPost("/desk/{id}/sign", SignAsync).ExcludeFromDescription().RequireAuthorization(Access.Signer).DisableAntiforgery();
+        app.MapPost("/desk/{id}/withdraw", WithdrawAsync).ExcludeFromDescription().RequireAuthorization(Access.Signer).DisableAntiforgery();
+    }
+
+    private static async Task<Results<RedirectHttpResult, RazorComponentResult<DeskPage>, RazorComponentResult<NotFoundPage>>> SignAsync(
+        string id, HttpContext context, BriefStore briefs, Signing signing, Keeping keeping, DeskViews views, AuditLog audit, CancellationToken stopping)
+    {
+        if (briefs.Find(id) is not { } draft)
+            return NotFoundPage.Result("brief");
+        var form = await context.Request.ReadFormAsync(stopping);
+        var (version, reason) = (int.TryParse(form["version"], CultureInfo.InvariantCulture, out var seen) ? seen : 0, form["reason"].ToString());
+        try
+        {
+            var outcome = await signing.SignAsync(id, version, SignerOf(context), reason);
+            if (outcome.Revision is { } revision)
+            {
+                audit.Write(Who.Of(context), revision.Number == 1 ? "Signed a brief" : "Amended a brief", id, $"revision {revision.Number}, {revision.Hash}");
+                return TypedResults.Redirect($"/briefs/{id}");
+            }
+
+            var language = Languages.Language.Of(context.Request);
+            return Refused(outcome.Newer!, [new(language.Say($"{outcome.Newer!.EditedBy ?? language["Somebody"]} has changed the draft since you saw it. Look at it again, then sign."), Field: "version")]);
+        }
+        catch (InvalidInputException refused)
+        {
+            return Refused(draft, refused.Errors);
+        }
+
+        RazorComponentResult<DeskPage> Refused(Draft shown, IReadOnlyList<ProblemError> errors) => OpenDesk.Page(
+            views.Of(keeping.Open(shown), context) with { SignErrors = errors, Reason = reason }, StatusCodes.Status422UnprocessableEntity);
+    }
+
+    private static async Task<Results<RedirectHttpResult, RazorComponentResult<DeskPage>, RazorComponentResult<NotFoundPage>>> WithdrawAsync(
+        string id, HttpContext context, BriefStore briefs, Signing signing, Keeping keeping, DeskViews views, AuditLog audit, CancellationToken stopping)
+    {
+        if (briefs.Find(id) is not { } draft)
+            return NotFoundPage.Result("brief");
+        var reason = (await context.Request.ReadFormAsync(stopping))["reason"].ToString();
+        try
+        {
+            signing.Withdraw(id, SignerOf(context), reason);
+            audit.Write(Who.Of(context), "Withdrew a brief", id, reason);
+            return TypedResults.Redirect($"/briefs/{id}");
+        }
+        catch (InvalidInputException refused)
+        {
+            return OpenDesk.Page(views.Of(keeping.Open(draft), context) with { SignErrors = refused.Errors }, StatusCodes.Status422UnprocessableEntity);
+        }
+    }
+
+    /// <exception cref="InvalidInputException">Nobody has signed in: a trial cannot sign.</exception>
+    private static Signer SignerOf(HttpContext context) =>
+        Who.Of(context) is { } who
+            ? new(who.Id, who.Name)
+            : throw InvalidInputException.Field("signer", "Signing needs a person who has signed in.");
+}

@@ -1,0 +1,112 @@
+// Keeps what stands on the desk at every change and shows what comes of it. Without it, "Keep and show" does the same.
+(() => {
+  "use strict";
+  const form = document.getElementById("desk");
+  const result = document.getElementById("result");
+  if (!form || !result) return;
+
+  let timer = 0, busy = false, changed = false;
+  const copy = () => `daybrief-desk:${form.action}`;
+  const say = text => { const state = document.getElementById("state"); if (state) state.textContent = text; };
+  const field = name => form.elements.namedItem(name);
+
+  const schedule = wait => { changed = true; clearTimeout(timer); timer = setTimeout(send, wait); };
+
+  async function send() {
+    if (busy) return;
+    busy = true;
+    changed = false;
+    say(form.dataset.working);
+    try {
+      const answer = await fetch(form.action, { method: "POST", body: new FormData(form), headers: { "X-Desk": "live" } });
+      if (answer.redirected || !(answer.ok || answer.status === 409)) throw new Error(`${answer.status}`);
+      show(await answer.text());
+      localStorage.removeItem(copy());
+      if (form.elements.file) form.elements.file.value = "";
+    } catch {
+      say(form.dataset.offline);
+      remember();
+      schedule(5000);
+    }
+    busy = false;
+    if (changed) schedule(200);
+  }
+
+  // What could not be sent waits in the browser, also when the page is closed.
+  function remember() {
+    const entered = [...new FormData(form)].filter(([, value]) => typeof value === "string");
+    try { localStorage.setItem(copy(), JSON.stringify(entered)); } catch { /* full or forbidden: the page itself still holds it */ }
+  }
+
+  function show(html) {
+    const scroll = result.scrollTop;
+    result.innerHTML = html;
+    result.scrollTop = scroll;
+    const outcome = document.getElementById("outcome");
+    if (!outcome) return;
+    const { id, version, usable } = outcome.dataset;
+    if (!outcome.querySelector("[name=resolve]"))
+      for (const seen of document.querySelectorAll("input[name=version]")) seen.value = version;
+    if (id && !form.action.endsWith(`/desk/${id}`)) adopt(id);
+    for (const button of document.querySelectorAll("[data-sign]")) button.disabled = usable !== "yes";
+    messages(outcome);
+    values(outcome);
+  }
+
+  // A new brief gets its address with the first thing that is kept.
+  function adopt(id) {
+    form.action = `/desk/${id}`;
+    history.replaceState(null, "", `/desk/${id}`);
+    for (const other of document.querySelectorAll("form[data-action]")) other.action = `/desk/${id}/${other.dataset.action}`;
+    document.getElementById("sign").hidden = false;
+  }
+
+  function messages(outcome) {
+    const told = new Map();
+    for (const error of outcome.querySelectorAll("li[data-field]"))
+      told.set(error.dataset.field, `${told.get(error.dataset.field) ?? ""} ${error.textContent.trim()}`.trim());
+    for (const place of form.querySelectorAll("[data-message]")) {
+      const text = told.get(place.dataset.message) ?? "";
+      place.textContent = text;
+      field(place.dataset.message)?.setAttribute?.("aria-invalid", text ? "true" : "false");
+    }
+  }
+
+  function values(outcome) {
+    for (const set of outcome.querySelectorAll("template[data-set]")) {
+      const target = field(set.dataset.set);
+      if (!target || target === document.activeElement || target.value === set.dataset.value) continue;
+      if (target.tagName === "SELECT" && ![...target.options].some(option => option.value === set.dataset.value))
+        target.add(new Option(target.dataset.entered ?? set.dataset.value, set.dataset.value), 1);
+      target.value = set.dataset.value;
+    }
+    for (const computed of outcome.querySelectorAll("template[data-computed-of]"))
+      for (const place of form.querySelectorAll(`[data-computed="${computed.dataset.computedOf}"]`)) place.textContent = computed.dataset.value;
+  }
+
+  function restore() {
+    const kept = localStorage.getItem(copy());
+    if (!kept) return;
+    for (const [name, value] of JSON.parse(kept)) {
+      const target = field(name);
+      if (target && name !== "__RequestVerificationToken" && "value" in target) target.value = value;
+    }
+    schedule(50);
+  }
+
+  // Somebody else keeps another version: the next thing kept here is merged with it; until then, say so.
+  function follow() {
+    const id = /\/desk\/([0-9a-z-]+)$/.exec(form.action)?.[1];
+    if (!id || !window.EventSource) return;
+    new EventSource(`/desk/${id}/events`).addEventListener("draft", event => {
+      const news = JSON.parse(event.data);
+      if (news.version > Number(field("version").value) && !busy && !changed) schedule(300);
+    });
+  }
+
+  form.addEventListener("input", event => { if (event.target.type !== "file") schedule(250); });
+  form.addEventListener("change", () => schedule(50));
+  addEventListener("pagehide", () => { if (changed || busy) remember(); });
+  restore();
+  follow();
+})();
