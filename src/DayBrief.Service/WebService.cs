@@ -1,3 +1,4 @@
+using DayBrief.Service.Features.Automation;
 using DayBrief.Service.Features.Briefs;
 using DayBrief.Service.Features.Desk;
 using DayBrief.Service.Features.People;
@@ -57,6 +58,7 @@ internal static class WebService
         services.AddBriefs();
         services.AddDesk();
         services.AddTechnique();
+        services.AddAutomation(configuration);
     }
 
     private static void Map(WebApplication app)
@@ -75,6 +77,7 @@ internal static class WebService
         api.MapSoundings();
         app.MapBriefs(api);
         app.MapDesk();
+        app.MapAutomation(api);
         app.MapHealthChecks("/health/live");
         app.MapHealthChecks("/health/ready");
         app.UseSwagger(swagger =>

@@ -10,9 +10,11 @@ internal sealed class Database : IDisposable
     private readonly Lock _writing = new();
     private readonly FileStream _lockFile;
     private readonly LiteDatabase _lite;
+    private readonly string _path;
 
     public Database(DataFolder folder)
     {
+        _path = folder.DatabasePath;
         _lockFile = folder.LockOrThrow();
         _lite = new LiteDatabase(new ConnectionString { Filename = folder.DatabasePath, Connection = ConnectionType.Direct });
         _lite.CheckpointSize = 1;
@@ -25,6 +27,24 @@ internal sealed class Database : IDisposable
     {
         lock (_writing)
             write(_lite.GetCollection(collection));
+    }
+
+    /// <summary>Copies the whole store as it stands between two writes, and opens the copy to see that it can be read.</summary>
+    /// <exception cref="LiteException">The copy cannot be read.</exception>
+    public void CopyTo(string path)
+    {
+        lock (_writing)
+        {
+            _lite.Checkpoint();
+            File.Copy(_path, path, overwrite: true);
+        }
+
+        using var copy = new LiteDatabase(new ConnectionString { Filename = path, ReadOnly = true });
+        foreach (var collection in copy.GetCollectionNames().ToArray())
+        {
+            foreach (var document in copy.GetCollection(collection).FindAll())
+                _ = document["_id"];
+        }
     }
 
     public void Dispose()

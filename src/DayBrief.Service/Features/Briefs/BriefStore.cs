@@ -74,6 +74,24 @@ internal sealed class BriefStore
             .OrderByDescending(draft => draft.EditedAt).ThenBy(draft => draft.Id, StringComparer.Ordinal),
     ];
 
+    /// <summary>The ascents that drafts are made of.</summary>
+    public IReadOnlySet<string> SoundingIds() =>
+        Newest(int.MaxValue).SelectMany(draft => new[] { draft.Inputs?.SoundingId, draft.Fields?.GetValueOrDefault("kept") }).OfType<string>().ToHashSet();
+
+    /// <summary>Removes the drafts of days before, with all their versions, but those of signed briefs and the demonstration.</summary>
+    public int Forget(DateOnly before, IReadOnlySet<string> signed)
+    {
+        string[] old = [.. _database.Collection(Collection).Find(Query.LT("date", before.DayNumber)).Select(Of)
+            .Where(draft => !draft.Demonstration && !signed.Contains(draft.Id)).Select(draft => draft.Id)];
+        foreach (var id in old)
+        {
+            _database.Write(Collection, briefs => briefs.Delete(id));
+            _database.Write(Versions, versions => versions.DeleteMany(Query.StartsWith("_id", id + "-")));
+        }
+
+        return old.Length;
+    }
+
     private static BsonDocument Document(Draft draft) => new()
     {
         ["_id"] = draft.Id,

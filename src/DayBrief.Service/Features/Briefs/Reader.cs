@@ -64,6 +64,8 @@ internal sealed class Reader(SiteUnits units, TimeZoneInfo zone, Language langua
     public static string Temperature(double celsius) =>
         $"{Math.Round(celsius).ToString("0", Language.English.Culture).Replace('-', '−')} °C";
 
+    public TimeZoneInfo Zone => zone;
+
     public string Time(DateTimeOffset at) => TimeZoneInfo.ConvertTime(at, zone).ToString("HH:mm", language.Culture);
 
     public string DateAndTime(DateTimeOffset at) => language.DateAndTime(TimeZoneInfo.ConvertTime(at, zone));

@@ -1,3 +1,4 @@
+using DayBrief.Service.Features.Arrivals;
 using DayBrief.Service.Features.Briefs;
 using DayBrief.Service.Features.Briefs.Revisions;
 using DayBrief.Service.Features.Sites;
@@ -6,7 +7,7 @@ using DayBrief.Service.Languages;
 namespace DayBrief.Service.Features.Desk;
 
 /// <summary>One site's work of today.</summary>
-internal sealed record DeskDaySite(string Id, string Name, string Date, IReadOnlyList<DeskDayBrief> Briefs);
+internal sealed record DeskDaySite(string Id, string Name, string Date, IReadOnlyList<DeskDayBrief> Briefs, IReadOnlyList<string> News);
 
 /// <summary>One brief of today and how far it is.</summary>
 internal sealed record DeskDayBrief(string Id, string State, bool NeedsWork);
@@ -14,7 +15,7 @@ internal sealed record DeskDayBrief(string Id, string State, bool NeedsWork);
 /// <summary>What there is to do today, site by site.</summary>
 internal static class DeskDay
 {
-    public static IReadOnlyList<DeskDaySite> Of(SiteStore sites, BriefStore briefs, RevisionStore revisions, BriefDesk desk, Language language) =>
+    public static IReadOnlyList<DeskDaySite> Of(SiteStore sites, BriefStore briefs, RevisionStore revisions, DayNews news, BriefDesk desk, Language language) =>
     [
         .. sites.All().Select(site =>
         {
@@ -24,13 +25,20 @@ internal static class DeskDay
                 site.Id!,
                 site.Name ?? site.Id!,
                 reader.Date(today),
-                [.. briefs.On(today).Where(draft => draft.SiteId == site.Id && !draft.Demonstration).Select(draft => BriefOf(draft, revisions, reader))]);
+                [.. briefs.On(today).Where(draft => draft.SiteId == site.Id && !draft.Demonstration).Select(draft => BriefOf(draft, revisions, reader))],
+                [.. Reminders(site.Id!, today, revisions, news, reader), .. news.Of(site.Id!, today, reader.Zone, language)]);
         }),
     ];
 
+    /// <summary>Stands until the day's brief is signed.</summary>
+    private static IEnumerable<string> Reminders(string siteId, DateOnly today, RevisionStore revisions, DayNews news, Reader reader) =>
+        news.Reminder(siteId, today) is { } reminder && !revisions.HoldingOn(today).Any(revision => revision.SiteId == siteId)
+            ? [reader.Say($"Today's brief was not signed by {reader.Time(reminder.At)}.")]
+            : [];
+
     private static DeskDayBrief BriefOf(Draft draft, RevisionStore revisions, Reader reader)
     {
-        var kept = reader.Say($"draft kept {reader.Time(draft.EditedAt)} by {draft.EditedBy ?? reader["somebody"]}");
+        var kept = reader.Say($"draft kept {reader.Time(draft.EditedAt)} by {reader[draft.EditedBy ?? "somebody"]}");
         if (revisions.Latest(draft.Id) is not { } latest)
             return new(draft.Id, reader.Say($"Not signed; {kept}."), NeedsWork: true);
         if (revisions.WithdrawalOf(draft.Id) is { } withdrawal)

@@ -1,4 +1,5 @@
 using DayBrief.Days;
+using DayBrief.Service.Features.Arrivals;
 using DayBrief.Service.Features.Briefs;
 using DayBrief.Service.Features.Briefs.Revisions;
 using DayBrief.Service.Features.People;
@@ -43,7 +44,7 @@ internal sealed record DeskView(Kept Kept, Reader Reader, DateTimeOffset Now)
 
 /// <summary>Puts the desk's view together.</summary>
 internal sealed class DeskViews(
-    SiteStore sites, SoundingStore soundings, RevisionStore revisions, BriefStore briefs, BriefDesk desk)
+    SiteStore sites, SoundingStore soundings, RevisionStore revisions, BriefStore briefs, DayNews news, BriefDesk desk)
 {
     /// <summary>Two people within this time are told of each other. Common practice, no source.</summary>
     private static readonly TimeSpan StillAtIt = TimeSpan.FromMinutes(15);
@@ -60,6 +61,7 @@ internal sealed class DeskViews(
             Latest = revisions.Latest(kept.Draft.Id),
             Withdrawal = revisions.WithdrawalOf(kept.Draft.Id),
             SignsAs = who is { ByKey: false, Role: >= Role.Instructor } ? who.Name : null,
+            Flags = news.Of(kept.Draft.SiteId, kept.Draft.Date, reader.Zone, reader.Language),
             Notice = Notice(kept.Draft, Editor(context), reader),
         };
     }
@@ -76,7 +78,7 @@ internal sealed class DeskViews(
     }
 
     private string? Notice(Draft draft, string? editor, Reader reader) =>
-        draft.Version > 0 && draft.EditedBy != editor && briefs.Find(draft.Id) is { } current && desk.Now - current.EditedAt < StillAtIt
+        draft.Version > 0 && draft.EditedBy != editor && draft.EditedBy != Draft.ByItself && briefs.Find(draft.Id) is { } current && desk.Now - current.EditedAt < StillAtIt
             ? reader.Say($"{draft.EditedBy ?? reader["somebody"]} kept this draft at {reader.Time(draft.EditedAt)} and may still be at it. Nothing is overwritten: what both of you change is shown to you.")
             : null;
 

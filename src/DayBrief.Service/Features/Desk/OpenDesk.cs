@@ -1,4 +1,5 @@
 using System.Globalization;
+using DayBrief.Service.Features.Arrivals;
 using DayBrief.Service.Features.Briefs;
 using DayBrief.Service.Features.Briefs.Revisions;
 using DayBrief.Service.Features.People;
@@ -46,13 +47,13 @@ internal static class OpenDesk
         site is null ? desk.Today : DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(desk.Now, site.ToSite().TimeZone).DateTime);
 
     private static RazorComponentResult<DeskDayPage> ShowDay(
-        HttpContext context, SiteStore sites, BriefStore briefs, RevisionStore revisions, BriefDesk desk)
+        HttpContext context, SiteStore sites, BriefStore briefs, RevisionStore revisions, DayNews news, BriefDesk desk)
     {
         var language = Language.Of(context.Request);
         return new(new Dictionary<string, object?>
         {
             [nameof(DeskDayPage.In)] = language,
-            [nameof(DeskDayPage.Of)] = DeskDay.Of(sites, briefs, revisions, desk, language),
+            [nameof(DeskDayPage.Of)] = DeskDay.Of(sites, briefs, revisions, news, desk, language),
         });
     }
 }

@@ -69,6 +69,19 @@ internal sealed class SoundingStore(Database database, TimeProvider clock)
         DateTimeOffset.FromUnixTimeMilliseconds(kept["receivedAt"].AsInt64),
         kept["fetched"] is { IsBoolean: true, AsBoolean: true });
 
+    /// <summary>Removes the ascents that came before a moment and that nothing refers to.</summary>
+    public int Forget(DateTimeOffset before, IReadOnlySet<string> referred)
+    {
+        var count = 0;
+        database.Write(Collection, soundings =>
+        {
+            var old = soundings.Find(Query.LT("receivedAt", before.ToUnixTimeMilliseconds())).Select(found => found["_id"].AsString);
+            foreach (var id in old.Where(id => !referred.Contains(id)).ToArray())
+                count += soundings.Delete(id) ? 1 : 0;
+        });
+        return count;
+    }
+
     private (byte[] Content, string? Name)? Content(string id) =>
         database.Collection(Collection).FindById(id) is { } found ? (found["content"].AsBinary, found["name"].AsString) : null;
 }

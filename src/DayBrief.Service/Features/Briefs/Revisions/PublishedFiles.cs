@@ -44,6 +44,13 @@ internal sealed class PublishedFiles(DataFolder folder)
     public byte[]? Read(Revision revision, string extension) =>
         PathOf(revision, extension) is var path && File.Exists(path) ? File.ReadAllBytes(path) : null;
 
+    /// <summary>Removes a revision's files.</summary>
+    public void Delete(Revision revision)
+    {
+        foreach (var extension in new[] { Sums, ".json", ".ascent", ".html", ".pdf" })
+            File.Delete(PathOf(revision, extension));
+    }
+
     /// <summary>Written beside its place, flushed to the disk, then moved there: whole or not at all.</summary>
     private static void Flushed(string path, byte[] content)
     {

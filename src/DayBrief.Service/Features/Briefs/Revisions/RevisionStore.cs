@@ -63,6 +63,25 @@ internal sealed class RevisionStore
             .Select(Of).OrderBy(revision => revision.SignedAt).ThenBy(revision => revision.Number),
     ];
 
+    /// <summary>The briefs that have been signed.</summary>
+    public IReadOnlySet<string> BriefIds() =>
+        _database.Collection(Collection).FindAll().Select(found => found["brief"].AsString).ToHashSet();
+
+    /// <summary>The ascents that revisions are made of.</summary>
+    public IReadOnlySet<string> SoundingIds() =>
+        _database.Collection(Collection).FindAll().Select(found => Of(found).Inputs.SoundingId).ToHashSet();
+
+    /// <summary>Every revision for a day before.</summary>
+    public IReadOnlyList<Revision> Before(DateOnly date) =>
+        [.. _database.Collection(Collection).Find(Query.LT("date", date.DayNumber)).Select(Of)];
+
+    /// <summary>Removes a revision for good, because an administrator set that it is not kept so long.</summary>
+    public void Forget(Revision revision)
+    {
+        _database.Write(Collection, revisions => revisions.Delete(revision.Id));
+        _database.Write(Withdrawn, withdrawals => withdrawals.Delete(revision.BriefId));
+    }
+
     public void Withdraw(string briefId, Withdrawal withdrawal) =>
         _database.Write(Withdrawn, withdrawals => withdrawals.Upsert(new BsonDocument
         {
