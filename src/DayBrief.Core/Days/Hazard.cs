@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace DayBrief.Days;
 
 /// <summary>What can hurt someone, by what it is.</summary>
@@ -12,6 +14,12 @@ public enum HazardKind
     /// <summary>The ascent holds the energy for thunder, though the computed day does not release it.</summary>
     ThunderInStore,
 
+    /// <summary>Mean wind above the site's own limit.</summary>
+    WindOverLimit,
+
+    /// <summary>Gusts above the site's own limit.</summary>
+    GustOverLimit,
+
     /// <summary>Showers are likely.</summary>
     Showers,
 
@@ -21,10 +29,16 @@ public enum HazardKind
     /// <summary>Cumulus spreads out and takes the sun away.</summary>
     SpreadOut,
 
+    /// <summary>Air that falls out of and beside tall or spreading cloud.</summary>
+    Downdraught,
+
+    /// <summary>Gusts far above the mean wind.</summary>
+    Gusts,
+
     /// <summary>Wind at the ground.</summary>
     SurfaceWind,
 
-    /// <summary>Wind across every runway.</summary>
+    /// <summary>Wind across a runway.</summary>
     Crosswind,
 
     /// <summary>Wind or shear in the layer that tears thermals.</summary>
@@ -36,8 +50,23 @@ public enum HazardKind
     /// <summary>Low cloud base.</summary>
     LowCloud,
 
+    /// <summary>Poor visibility, reported or forecast.</summary>
+    PoorVisibility,
+
     /// <summary>Thermals usable only close to the ground.</summary>
     LowTops,
+
+    /// <summary>Thermals that stay low for long before they grow.</summary>
+    LowThermalling,
+
+    /// <summary>Gliders close together: few or narrow thermals, or little height.</summary>
+    CirclingTogether,
+
+    /// <summary>Hills or mountains around the site.</summary>
+    Terrain,
+
+    /// <summary>Thermals reach above the ceiling that the site states.</summary>
+    Ceiling,
 
     /// <summary>Freezing within reach of the thermals.</summary>
     Icing,
@@ -54,6 +83,9 @@ public enum HazardKind
     /// <summary>Cold.</summary>
     Cold,
 
+    /// <summary>Ultraviolet light from which people protect themselves.</summary>
+    Ultraviolet,
+
     /// <summary>Thermals that stop within minutes of shade.</summary>
     SuddenEnd,
 
@@ -69,6 +101,33 @@ public sealed record Hazard(HazardKind Kind, double? Value = null)
     /// <summary>From when; null for all day.</summary>
     public DateTimeOffset? From { get; init; }
 
-    /// <summary>The runway or other thing it is about.</summary>
+    /// <summary>Until when; null where it has no known end.</summary>
+    public DateTimeOffset? To { get; init; }
+
+    /// <summary>The runway, station or other thing it is about.</summary>
     public string? About { get; init; }
+
+    /// <summary>How it is known; null for what is computed.</summary>
+    public WindSource? Source { get; init; }
+
+    /// <summary>Limits of the site that it passes, the lowest first.</summary>
+    public ImmutableArray<PassedLimit> Passed { get; init; } = [];
+}
+
+/// <summary>A limit of the site that a day passes.</summary>
+/// <param name="Group">For whom; null for everybody.</param>
+/// <param name="Limit">The limit in SI.</param>
+public readonly record struct PassedLimit(CrosswindGroup? Group, double Limit);
+
+/// <summary>Whom a limit of crosswind is for.</summary>
+public enum CrosswindGroup
+{
+    /// <summary>Before the first solo, with an instructor.</summary>
+    BeforeSolo,
+
+    /// <summary>Solo near the field.</summary>
+    LocalSolo,
+
+    /// <summary>Cross-country pilots.</summary>
+    CrossCountry,
 }

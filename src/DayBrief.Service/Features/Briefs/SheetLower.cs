@@ -12,6 +12,10 @@ internal static class SheetLower
     private const double FactWidth = 158;
     private const double RowHeight = 13;
     private const double HeadHeight = 31;
+
+    /// <summary>What cautions in full may take, so that the day's picture above keeps its height.</summary>
+    private const double MostCautions = 150;
+
     private const double FactLeft = SheetSurface.Left + WindWidth + Gap;
     private const double CautionLeft = FactLeft + FactWidth + Gap;
     private const double CautionWidth = SheetSurface.Right - CautionLeft;
@@ -56,11 +60,23 @@ internal static class SheetLower
 
     private static IEnumerable<Fact> Facts(MadeBrief made, Reader reader) => BriefFacts.Of(made, reader);
 
+    /// <summary>The most serious in full as far as they fit, the others by name: the brief has them all.</summary>
     private static IEnumerable<(string Title, string Text)> Cautions(MadeBrief made, Reader reader)
     {
         var hazards = Hazards.Of(made.Brief);
+        var (height, told) = (0.0, 0);
         foreach (var hazard in hazards)
-            yield return ($"{HazardText.Title(hazard)}.", HazardText.Of(hazard, reader));
+        {
+            var (title, text) = ($"{HazardText.Title(hazard, reader)}.", HazardText.Of(hazard, made.Brief.Site, reader));
+            height += 3 + SheetSurface.ColumnHeight(CautionWidth, Size, text, title);
+            if (told > 0 && height > MostCautions)
+                break;
+            told++;
+            yield return (title, text);
+        }
+
+        if (told < hazards.Count)
+            yield return (reader["Also, see the brief:"], string.Join(", ", hazards.Skip(told).Select(hazard => HazardText.Title(hazard, reader)).Distinct()) + ".");
         yield return ("Always:", "look out, join as the first glider circles, choose a field early. "
             + (hazards.Count == 0 ? "The figures give no cause for a special caution." : "Local rules and the instructor in charge come first."));
     }

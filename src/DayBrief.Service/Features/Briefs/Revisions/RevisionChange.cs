@@ -29,8 +29,8 @@ internal static class RevisionChanges
             yield return new(title, text, null);
 
         Dictionary<string, string> CautionsOf(MadeBrief made) => Days.Hazards.Of(made.Brief)
-            .GroupBy(HazardText.Title)
-            .ToDictionary(kind => kind.Key, kind => string.Join(" ", kind.Select(hazard => HazardText.Of(hazard, reader))));
+            .GroupBy(hazard => HazardText.Title(hazard, reader))
+            .ToDictionary(kind => kind.Key, kind => string.Join(" ", kind.Select(hazard => HazardText.Of(hazard, made.Brief.Site, reader))));
     }
 
     private static IEnumerable<RevisionChange> Words(MadeBrief before, MadeBrief after)
