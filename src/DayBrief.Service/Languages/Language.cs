@@ -41,7 +41,7 @@ public sealed class Language
     public CultureInfo Culture { get; }
 
     /// <summary>A text without figures.</summary>
-    public string this[string text] => Texts.GetString(text, _resources) ?? text;
+    public string this[string text] => Texts.GetString(text, _resources) ?? WithoutNote(text);
 
     /// <summary>A text with figures; each is formatted as this language does.</summary>
     public string Say(FormattableString text) =>
@@ -74,6 +74,10 @@ public sealed class Language
             .Select(accepted => Named(accepted.Value.Value?.Split('-')[0]))
             .FirstOrDefault(known => known is not null)
         ?? English;
+
+    /// <summary>A key may end in a note in brackets for the translator, which tells texts apart that are one in English.</summary>
+    internal static string WithoutNote(string text) =>
+        text.EndsWith(']') && text.LastIndexOf(" [", StringComparison.Ordinal) is > 0 and var note ? text[..note] : text;
 
     /// <summary>DIN 1333 and DIN 5008 (from memory): comma for decimals, point between thousands, "Montag, 3. August 2026".</summary>
     private static CultureInfo GermanConventions()

@@ -13,16 +13,16 @@ internal static class BriefBanners
         var brief = made.Brief;
         if (made.Inputs.Demonstration)
         {
-            yield return new("Demonstration: field, ascent and day are invented.", IsWarning: false);
+            yield return new(reader["Demonstration: field, ascent and day are invented."], IsWarning: false);
         }
         else
         {
             var today = DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(now, brief.Site.TimeZone).DateTime);
             if (brief.Date != today)
-                yield return new($"Not for today: this is the brief for {reader.Date(brief.Date)}.", IsWarning: true);
+                yield return new(reader.Say($"Not for today: this is the brief for {reader.Date(brief.Date)}."), IsWarning: true);
         }
 
         if (brief.AscentAgeAt(brief.Day.Sun.Sunrise ?? brief.Day.Sun.Noon) is { } age && age > StaleAfter)
-            yield return new($"Old ascent: it was made {reader.Duration(age)} before sunrise, {reader.DateAndTime(brief.AscentValidAt!.Value)}.", IsWarning: true);
+            yield return new(reader.Say($"Old ascent: it was made {reader.Duration(age)} before sunrise, {reader.DateAndTime(brief.AscentValidAt!.Value)}."), IsWarning: true);
     }
 }

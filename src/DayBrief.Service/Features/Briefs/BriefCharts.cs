@@ -26,8 +26,9 @@ internal static class BriefCharts
             Sunrise = day.Sun.Sunrise is { } rise ? TimeOf(rise) : null,
             Sunset = day.Sun.Sunset is { } set ? TimeOf(set) : null,
             FreezingLevelM = brief.FreezingLevel?.Metres,
-            KeyTimes = [.. KeyTimesOf(day.Times)],
+            KeyTimes = [.. KeyTimesOf(day.Times, reader)],
             Unit = reader.Drawn,
+            Language = reader.Language,
             Width = width,
             Height = height,
         });
@@ -39,6 +40,7 @@ internal static class BriefCharts
         Stages = [.. Stages(brief, reader)],
         DayTop = brief.Day.MaxDepth,
         Unit = reader.Drawn,
+            Language = reader.Language,
         SouthernHemisphere = brief.Site.Position.LatitudeDegrees < 0,
         Width = width,
     });
@@ -47,20 +49,21 @@ internal static class BriefCharts
         new([.. WindTable.Rows(brief, reader).Select(row => new WindLevel(row.Height.Metres, row.Wind))])
         {
             Unit = reader.Drawn,
+            Language = reader.Language,
             SouthernHemisphere = brief.Site.Position.LatitudeDegrees < 0,
             Width = width,
         });
 
     private static TimeOnly TimeOf(DateTimeOffset local) => TimeOnly.FromTimeSpan(local.TimeOfDay);
 
-    private static IEnumerable<KeyTime> KeyTimesOf(KeyTimes times)
+    private static IEnumerable<KeyTime> KeyTimesOf(KeyTimes times, Reader reader)
     {
         if (times.TriggerTime is { } trigger)
-            yield return new(TimeOf(trigger), "trigger");
+            yield return new(TimeOf(trigger), reader["trigger [before a time]"]);
         if (times.FirstUsable is { } first && first != times.TriggerTime)
-            yield return new(TimeOf(first), "first");
+            yield return new(TimeOf(first), reader["first [usable thermal, before a time]"]);
         if (times.Last is { } last)
-            yield return new(TimeOf(last), "last");
+            yield return new(TimeOf(last), reader["last [usable thermal, before a time]"]);
     }
 
     /// <summary>The stirred layer's temperature at the ground, at the trigger, at 13 h local time and at its highest.</summary>

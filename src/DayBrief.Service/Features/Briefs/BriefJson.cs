@@ -61,7 +61,7 @@ internal sealed record BriefJson
             DensityAltitudeM = Json.Rounded(brief.DensityAltitude?.Metres, 0),
             Winds = [.. WindTable.Rows(brief, reader).Select(WindJson.Of)],
             Cautions = [.. Hazards.Of(brief).Select(hazard => new HazardJson(Choice.NameOf(hazard.Kind), HazardText.Of(hazard, brief.Site, reader), hazard.From, hazard.To))],
-            NotKnown = [.. Unknowns.Of(made)],
+            NotKnown = [.. Unknowns.Of(made, reader)],
             Advice = Briefs.Advice.Standing,
             Analysis = AnalysisJson.Of(brief.Ascent),
         };

@@ -10,13 +10,13 @@ internal static class BriefSheet
     {
         var brief = made.Brief;
         var sentence = DaySentence.Of(brief, reader);
-        var sheet = new SheetSurface($"{brief.Site.Name}, {reader.Date(brief.Date)}", $"{sentence} {Advice.Standing}");
+        var sheet = new SheetSurface($"{brief.Site.Name}, {reader.Date(brief.Date)}", $"{sentence} {reader[Advice.Standing]}");
         SheetHead.Draw(sheet, made, reader, now);
         foreach (var banner in BriefBanners.Of(made, now, reader))
             sheet.Banner(banner.Text);
         sheet.Paragraph(sentence, SentenceSize(sentence), bold: true, lead: 1.12);
         Figures(sheet, HeadFigures.Of(brief, reader));
-        var foot = SheetFoot.Draw(sheet, address);
+        var foot = SheetFoot.Draw(sheet, reader, address);
         var lower = foot - SheetLower.HeightOf(made, reader);
         var picture = Math.Clamp(lower - sheet.Y - 8, 110, 270);
         sheet.Drawing.Place(BriefCharts.Day(brief, reader, SheetSurface.Inner, picture), SheetSurface.Left, sheet.Y);

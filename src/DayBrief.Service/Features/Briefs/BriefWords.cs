@@ -8,27 +8,38 @@ internal static class ThermalWords
     /// <summary>From when to when, and the best of it; null without usable thermals.</summary>
     public static string? Window(Brief brief, Reader reader) =>
         brief.Day.Times is { FirstUsable: { } first, BestFrom: { } from, BestTo: { } to, Last: { } last } times
-            ? $"First usable {reader.Time(first)}, best {reader.Time(from)} to {reader.Time(to)}"
-                + (times.Decline is { } decline ? $", weaker from {reader.Time(decline)}" : "")
-                + $", last {reader.Time(last)}."
+            ? times.Decline is { } decline
+                ? reader.Say($"First usable {reader.Time(first)}, best {reader.Time(from)} to {reader.Time(to)}, weaker from {reader.Time(decline)}, last {reader.Time(last)}.")
+                : reader.Say($"First usable {reader.Time(first)}, best {reader.Time(from)} to {reader.Time(to)}, last {reader.Time(last)}.")
             : null;
 
-    public static string Kind(Brief brief)
+    public static string Kind(Brief brief, Reader reader)
     {
         var type = brief.Day.ThermalType;
         var words = type.Kind switch
         {
-            ThermalKind.ShortLived => "Short-lived thermals: strong while the sun feeds them, gone soon after it stops.",
-            ThermalKind.Broad => "Broad thermals of a deep layer: wide, lasting, worth a search.",
-            _ => "No usable thermals.",
+            ThermalKind.ShortLived => reader["Short-lived thermals: strong while the sun feeds them, gone soon after it stops."],
+            ThermalKind.Broad => reader["Broad thermals of a deep layer: wide, lasting, worth a search."],
+            _ => reader["No usable thermals."],
         };
         string[] additions =
         [
-            .. type.Leaning ? ["leaning"] : Array.Empty<string>(),
-            .. type.InStreets ? ["in streets"] : Array.Empty<string>(),
-            .. type.CappedLow ? ["capped low"] : Array.Empty<string>(),
+            .. type.Leaning ? [reader["leaning"]] : Array.Empty<string>(),
+            .. type.InStreets ? [reader["in streets"]] : Array.Empty<string>(),
+            .. type.CappedLow ? [reader["capped low"]] : Array.Empty<string>(),
         ];
-        return additions.Length > 0 ? $"{words} Today also {string.Join(", ", additions)}." : words;
+        return additions.Length > 0 ? $"{words} {reader.Say($"Today also {string.Join(", ", additions)}.")}" : words;
+    }
+}
+
+/// <summary>Who made the brief, and when.</summary>
+internal static class PreparedWords
+{
+    public static string Of(MadeBrief made, Reader reader)
+    {
+        var at = reader.DateAndTime(made.Brief.PreparedAt);
+        var by = made.Inputs.Demonstration ? reader["the demonstration"] : made.Brief.PreparedBy;
+        return by is null ? reader.Say($"Prepared {at}.") : reader.Say($"Prepared by {by}, {at}.");
     }
 }
 
@@ -38,18 +49,18 @@ internal static class AscentWords
     public static string Of(MadeBrief made, DateTimeOffset now, Reader reader)
     {
         var (brief, source) = (made.Brief, made.Brief.Ascent.Sounding.Source);
-        var where = source.Station is { } station ? $"Station {station}" : "Station not known";
+        var where = source.Station is { } station ? reader.Say($"Station {station}") : reader["Station not known"];
         var when = brief.AscentValidAt is { } valid
             ? $"{reader.DateAndTime(valid)}, {Age(brief, now, made.Inputs.Demonstration, reader)}"
-            : "time not known";
-        var far = brief.AscentDistanceKm is { } km ? $"{Math.Round(km)} km from the field" : "distance not known";
-        var launched = source.LaunchTime is { } launch ? $"; launched {launch:HH:mm} UTC" : "";
-        return $"{where}, {when}{launched}, {far}. Read as {source.Format}.";
+            : reader["time not known"];
+        var far = brief.AscentDistanceKm is { } km ? reader.Say($"{Math.Round(km):0} km from the field") : reader["distance not known"];
+        var launched = source.LaunchTime is { } launch ? reader.Say($"; launched {launch:HH:mm} UTC") : "";
+        return $"{where}, {when}{launched}, {far}. {reader.Say($"Read as {source.Format}.")}";
     }
 
     private static string Age(Brief brief, DateTimeOffset now, bool demonstration, Reader reader) => demonstration
-        ? $"{reader.Duration(brief.AscentAgeAt(brief.PreparedAt) ?? default)} old when prepared"
-        : $"now {reader.Duration(brief.AscentAgeAt(now) ?? default)} old";
+        ? reader.Say($"{reader.Duration(brief.AscentAgeAt(brief.PreparedAt) ?? default)} old when prepared")
+        : reader.Say($"now {reader.Duration(brief.AscentAgeAt(now) ?? default)} old");
 }
 
 /// <summary>How sure the figures are and what would change them.</summary>
@@ -64,13 +75,13 @@ internal static class SureWords
             yield return $"{char.ToUpperInvariant(words[0])}{words[1..]}.";
         }
         if (day.NoUsableThermalProbability is { } none)
-            yield return $"Chance that no usable thermal comes: {Percent(none)}. Ranges hold eight cases of ten, from {day.Assumptions.EnsembleSize} courses of the day.";
+            yield return reader.Say($"Chance that no usable thermal comes: {Percent(none, reader)}. Ranges hold eight cases of ten, from {day.Assumptions.EnsembleSize} courses of the day.");
     }
 
-    private static string Percent(double share) => share switch
+    private static string Percent(double share, Reader reader) => share switch
     {
-        < 0.01 => "less than 1 %",
-        > 0.99 => "more than 99 %",
-        _ => $"{Math.Round(100 * share)} %",
+        < 0.01 => reader["less than 1 %"],
+        > 0.99 => reader["more than 99 %"],
+        _ => reader.Say($"{Math.Round(100 * share):0} %"),
     };
 }

@@ -9,38 +9,38 @@ internal static class DaySentence
     {
         var day = brief.Day;
         if (day is not { MaxUsableTop: { } top, MaxClimb: { } climb, Times: { FirstUsable: { } first, Last: { } last } })
-            return day.ThermalType.Reasons is [var reason, ..] ? reason.In(reader.Units) : "No usable thermals.";
-        var kind = day.ThermalType.Kind == ThermalKind.ShortLived ? "Short-lived" : "Broad";
-        var (dry, under) = day.Cloud switch
+            return day.ThermalType.Reasons is [var reason, ..] ? reader.Say(reason) : reader["No usable thermals."];
+        var kind = day.ThermalType.Kind == ThermalKind.ShortLived ? reader["Short-lived"] : reader["Broad"];
+        var strength = Strength(climb.MetresPerSecond, reader);
+        var thermals = day.Cloud switch
         {
-            { Unknown: true } => ("", ""),
-            { Dry: true } => (" dry", ""),
-            { MaxCoverOktas: < 0.5 } => (" almost dry", ""),
-            _ => ("", " under cumulus"),
+            { Unknown: true } => reader["thermals"],
+            { Dry: true } => reader["dry thermals"],
+            { MaxCoverOktas: < 0.5 } => reader["almost dry thermals"],
+            _ => reader["thermals under cumulus"],
         };
-        return $"{kind}, {Strength(climb.MetresPerSecond)}{dry} thermals{under} from {reader.Time(first)} to {reader.Time(last)}, "
-            + $"usable to {reader.Height(top.Metres)}{Clause(day, reader)}.";
+        return reader.Say($"{kind}, {strength} {thermals} from {reader.Time(first)} to {reader.Time(last)}, usable to {reader.Height(top.Metres)}{Clause(day, reader)}.");
     }
 
     /// <summary>Common practice, no source: a climb below 1 m/s is weak, above 2.5 m/s strong.</summary>
-    private static string Strength(double climbMs) => climbMs switch
+    private static string Strength(double climbMs, Reader reader) => climbMs switch
     {
-        < 1 => "weak",
-        < 1.75 => "fair",
-        < 2.5 => "good",
-        _ => "strong",
+        < 1 => reader["weak [thermals]"],
+        < 1.75 => reader["fair [thermals]"],
+        < 2.5 => reader["good [thermals]"],
+        _ => reader["strong [thermals]"],
     };
 
     private static string Clause(ConvectiveDay day, Reader reader) => day switch
     {
-        { Cloud.Thunder: { } thunder } => $"; thunder possible from {reader.Time(thunder)}",
-        { Cloud.Showers: { } showers } => $"; showers likely from {reader.Time(showers)}",
-        { Cloud.Overdevelopment: { } tall } => $"; clouds grow too tall from {reader.Time(tall)}",
-        { Cloud.SpreadOut: true } => "; the cumulus spreads out and takes the sun away",
-        { Wind.TooMuch: true } => "; the wind tears them",
-        { ThermalType.InStreets: true, Wind: { } wind } => $"; in streets along {Reader.Direction(wind.Mean)}",
-        { ThermalType.CappedLow: true } => "; a stable layer holds them down",
-        { ThermalType.Kind: ThermalKind.ShortLived } => "; they stop within minutes of shade",
+        { Cloud.Thunder: { } thunder } => reader.Say($"; thunder possible from {reader.Time(thunder)}"),
+        { Cloud.Showers: { } showers } => reader.Say($"; showers likely from {reader.Time(showers)}"),
+        { Cloud.Overdevelopment: { } tall } => reader.Say($"; clouds grow too tall from {reader.Time(tall)}"),
+        { Cloud.SpreadOut: true } => reader["; the cumulus spreads out and takes the sun away"],
+        { Wind.TooMuch: true } => reader["; the wind tears them"],
+        { ThermalType.InStreets: true, Wind: { } wind } => reader.Say($"; in streets along {Reader.Direction(wind.Mean)}"),
+        { ThermalType.CappedLow: true } => reader["; a stable layer holds them down"],
+        { ThermalType.Kind: ThermalKind.ShortLived } => reader["; they stop within minutes of shade"],
         _ => "",
     };
 }

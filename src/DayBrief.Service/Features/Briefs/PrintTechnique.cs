@@ -48,13 +48,13 @@ internal static class PrintTechnique
         var pilot = Pilot.Of(request);
         var reader = Reader.Of(made.Brief.Site, request.Query["units"].FirstOrDefault(), Language.Of(request));
         var view = TechniqueView.For(made.Brief, pilot, reader.IsMetric, made.Inputs.InstructorNote, technique, jobs);
-        var demonstration = made.Inputs.Demonstration ? " Invented, for demonstration." : "";
+        var demonstration = made.Inputs.Demonstration ? $" {reader["Invented, for demonstration."]}" : "";
         return view?.Facts is { Study.CentredClimbMs: > 0 } facts
             ? TechniqueSheet.Draw(
                 facts,
-                $"How to fly it: {made.Brief.Site.Name}",
-                $"{reader.Date(made.Brief.Date)}, for a {GenericGlider.Of(pilot.Glider).Name}, variometer {pilot.Variometer.LagS:0.#} s.{demonstration}",
-                Advice.Standing)
+                reader.Say($"How to fly it: {made.Brief.Site.Name}"),
+                reader.Say($"{reader.Date(made.Brief.Date)}, for a {reader[GenericGlider.Of(pilot.Glider).Name]}, variometer {pilot.Variometer.LagS:0.#} s.") + demonstration,
+                reader[Advice.Standing])
             : null;
     }
 }

@@ -15,9 +15,8 @@ internal static class SheetHead
         drawing.Text(SheetSurface.Left, sheet.Y + 16, name, new TextStyle(size) { Bold = true });
         drawing.Text(SheetSurface.Right, sheet.Y + 16, date, new TextStyle(17) { Bold = true, Anchor = Anchor.End });
         sheet.Y += 20;
-        var by = brief.PreparedBy is { } who ? $" by {who}" : "";
         sheet.Paragraph(
-            $"Prepared {reader.DateAndTime(brief.PreparedAt)}{by}. {AscentWords.Of(made, now, reader)} Local time ({reader.ZoneAt(brief.Date)}); heights above the field.",
+            $"{PreparedWords.Of(made, reader)} {AscentWords.Of(made, now, reader)} {reader.Say($"Local time ({reader.ZoneAt(brief.Date)}); heights above the field.")}",
             9.5);
         sheet.Y += 6;
         drawing.Line(SheetSurface.Left, sheet.Y, SheetSurface.Right, sheet.Y, new Stroke(Ink.Black, 1.6));

@@ -30,9 +30,9 @@ internal static class SheetLower
 
     public static void Draw(SheetSurface sheet, MadeBrief made, Reader reader, double y)
     {
-        Heading(sheet, SheetSurface.Left, y, WindWidth, "Wind this morning");
-        Heading(sheet, FactLeft, y, FactWidth, "Field and air");
-        Heading(sheet, CautionLeft, y, CautionWidth, "Cautions");
+        Heading(sheet, SheetSurface.Left, y, WindWidth, reader["Wind this morning"]);
+        Heading(sheet, FactLeft, y, FactWidth, reader["Field and air"]);
+        Heading(sheet, CautionLeft, y, CautionWidth, reader["Cautions"]);
         DrawWinds(sheet, made.Brief, reader, y + HeadHeight);
         var line = y + HeadHeight;
         foreach (var fact in Facts(made, reader))
@@ -52,8 +52,8 @@ internal static class SheetLower
     {
         foreach (var (height, wind) in WindTable.Rows(brief, reader))
         {
-            sheet.Drawing.Text(SheetSurface.Left + 46, y, height.Metres < 20 ? "ground" : reader.Height(height.Metres), new TextStyle(Size) { Anchor = Anchor.End });
-            sheet.Drawing.Text(SheetSurface.Left + 54, y, wind is { } known ? reader.Wind(known) : "not known", new TextStyle(Size) { Bold = true });
+            sheet.Drawing.Text(SheetSurface.Left + 46, y, height.Metres < 20 ? reader["ground"] : reader.Height(height.Metres), new TextStyle(Size) { Anchor = Anchor.End });
+            sheet.Drawing.Text(SheetSurface.Left + 54, y, wind is { } known ? reader.Wind(known) : reader["not known"], new TextStyle(Size) { Bold = true });
             y += RowHeight;
         }
     }
@@ -77,7 +77,9 @@ internal static class SheetLower
 
         if (told < hazards.Count)
             yield return (reader["Also, see the brief:"], string.Join(", ", hazards.Skip(told).Select(hazard => HazardText.Title(hazard, reader)).Distinct()) + ".");
-        yield return ("Always:", "look out, join as the first glider circles, choose a field early. "
-            + (hazards.Count == 0 ? "The figures give no cause for a special caution." : "Local rules and the instructor in charge come first."));
+        var rest = hazards.Count == 0
+            ? reader["The figures give no cause for a special caution."]
+            : reader["Local rules and the instructor in charge come first."];
+        yield return (reader["Always:"], $"{reader["look out, join as the first glider circles, choose a field early."]} {rest}");
     }
 }

@@ -5,35 +5,35 @@ namespace DayBrief.Service.Features.Briefs;
 /// <summary>What this brief does not know, said plainly.</summary>
 internal static class Unknowns
 {
-    public static IEnumerable<string> Of(MadeBrief made)
+    public static IEnumerable<string> Of(MadeBrief made, Reader reader)
     {
         var (brief, assumptions) = (made.Brief, made.Inputs.Assumptions);
         if (brief.AscentValidAt is null)
-            yield return "When the ascent was made.";
+            yield return reader["When the ascent was made."];
         if (brief.AscentDistanceKm is null)
-            yield return "How far from the field the ascent was made.";
+            yield return reader["How far from the field the ascent was made."];
         if (brief.Ascent.Profile.Elevation is null)
-            yield return "How high the ascent began; its ground is taken to be level with the field.";
+            yield return reader["How high the ascent began; its ground is taken to be level with the field."];
         if (assumptions.MaxTemperatureC is null && assumptions.MixedTemperatureC is null)
-            yield return "A forecast maximum temperature: the day's warming is worked out from sun and ground.";
+            yield return reader["A forecast maximum temperature: the day's warming is worked out from sun and ground."];
         if (assumptions.CloudOktas is null)
-            yield return "Cloud above the thermals: the sky is taken as clear but for the day's own cumulus.";
+            yield return reader["Cloud above the thermals: the sky is taken as clear but for the day's own cumulus."];
         if (brief.Day.Cloud.Unknown)
-            yield return "Cloud base: the ascent has no dew points.";
+            yield return reader["Cloud base: the ascent has no dew points."];
         if (brief.Day.Winds is null)
-            yield return "Wind: the ascent reports none.";
+            yield return reader["Wind: the ascent reports none."];
         if (brief.FreezingLevel is null)
             yield return brief.Ascent.Profile.SurfaceTemperature.Celsius < 0
-                ? "A freezing level: the ascent is below 0 °C from the ground up."
-                : "The freezing level: the ascent does not reach it.";
-        yield return "Gusts, visibility, and what the sky really does today.";
+                ? reader["A freezing level: the ascent is below 0 °C from the ground up."]
+                : reader["The freezing level: the ascent does not reach it."];
+        yield return reader["Gusts, visibility, and what the sky really does today."];
     }
 
     /// <summary>What reading, checking and computing found, warnings first: the text, and the level it is about.</summary>
     public static IEnumerable<Finding> Remarks(MadeBrief made, Reader reader) =>
         made.Brief.Day.Cautions
             .Where(caution => caution.Code is not ("no-usable-thermals" or "no-winds" or "much-wind" or "ascent-time-unknown"))
-            .Select(caution => new Finding(IsWarning: true, caution.Text.In(reader.Units)))
+            .Select(caution => new Finding(IsWarning: true, reader.Say(caution.Text)))
             .Concat(made.Brief.Ascent.Sounding.Remarks
                 .OrderByDescending(remark => remark.Severity)
                 .Select(remark => new Finding(remark.Severity == Severity.Warning, AtLevel(remark))));
