@@ -44,6 +44,10 @@ internal static class Problem
             ? new ProblemError($"The JSON is not as expected at {json.Path ?? "its start"} (line {(json.LineNumber ?? 0) + 1}).", "json", (int)(json.LineNumber ?? 0) + 1, Field: json.Path)
             : new ProblemError(bad.Message, "request", Field: "body")]);
 
+    /// <summary>Somebody else was first.</summary>
+    public static ProblemDetails Conflict(string what, string field) =>
+        Of(StatusCodes.Status409Conflict, "Somebody else was first.", what, null, [new(what, "conflict", Field: field)]);
+
     public static ProblemDetails NotFound(string what) =>
         Of(StatusCodes.Status404NotFound, "Not found.", what, null, []);
 

@@ -16,7 +16,9 @@ internal static class BriefsFeature
         services.AddSingleton<BriefDesk>();
         services.AddSingleton<CurrentBrief>();
         services.AddSingleton<Signing>();
+        services.AddSingleton<BriefPages>();
         services.AddSingleton<DemonstrationDays>();
+        services.AddHostedService<FinishSignedFiles>();
     }
 
     public static void MapBriefs(this WebApplication app, RouteGroupBuilder api)
@@ -24,9 +26,11 @@ internal static class BriefsFeature
         var briefs = api.MapGroup("").WithTags("Briefs");
         CreateBrief.Map(briefs);
         ShowBrief.MapApi(briefs);
+        SignByApi.Map(briefs);
         ShowBrief.MapPages(app);
         ListBriefs.Map(app);
         PrintBrief.Map(app);
         PrintTechnique.Map(app);
+        ShowSignedFile.Map(app);
     }
 }

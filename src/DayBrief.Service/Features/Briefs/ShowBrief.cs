@@ -1,8 +1,4 @@
-using DayBrief.Service.Features.Technique;
 using DayBrief.Service.Infrastructure;
-using DayBrief.Service.Languages;
-using Hangfire;
-using Microsoft.AspNetCore.Http.HttpResults;
 
 namespace DayBrief.Service.Features.Briefs;
 
@@ -10,7 +6,7 @@ namespace DayBrief.Service.Features.Briefs;
 internal static class ShowBrief
 {
     internal static void MapApi(RouteGroupBuilder api) =>
-        api.MapGet("/briefs/{id}", ShowJson).WithName(nameof(ShowBrief)).WithSummary("A brief as JSON.");
+        api.MapGet("/briefs/{id}", ShowJson).WithName(nameof(ShowBrief)).WithSummary("A brief as JSON.").Produces<BriefJson>();
 
     internal static void MapPages(WebApplication app)
     {
@@ -20,38 +16,20 @@ internal static class ShowBrief
         app.MapGet("/briefs/{id}/revisions/{number:int}", ShowRevision).ExcludeFromDescription();
     }
 
-    private static RazorComponentResult<PhonePage> Page(MadeBrief made, HttpContext context, BriefDesk desk, TechniqueDesk technique, IBackgroundJobClient jobs)
+    private static IResult ShowJson(string id, BriefDesk desk) => desk.Find(id) switch
     {
-        var pilot = Pilot.Of(context.Request);
-        if (context.Request.Query.ContainsKey("glider"))
-            context.Response.Cookies.Append(Pilot.Cookie, pilot.Query, Remembered(desk.Now));
-        var reader = Reader.Of(made.Brief.Site, context.Request.Query["units"].FirstOrDefault(), Language.Of(context.Request));
-        return new(new Dictionary<string, object?>
-        {
-            [nameof(PhonePage.Made)] = made,
-            [nameof(PhonePage.For)] = reader,
-            [nameof(PhonePage.Now)] = desk.Now,
-            [nameof(PhonePage.Technique)] = TechniqueView.For(made.Brief, pilot, reader.IsMetric, made.Inputs.InstructorNote, technique, jobs),
-        });
-    }
+        null => TypedResults.Problem(Problem.NotFound($"No brief is kept under \"{id}\".")),
+        // A later program that computes other figures gives what was signed.
+        { Standing: { IsAsSigned: false, Revision: { } revision } } => TypedResults.Content(revision.Content, "application/json; charset=utf-8"),
+        { } made => TypedResults.Ok(BriefJson.Of(made)),
+    };
 
-    private static CookieOptions Remembered(DateTimeOffset now) =>
-        new() { Expires = now.AddYears(1), HttpOnly = true, SameSite = SameSiteMode.Lax, IsEssential = true };
+    private static IResult ShowCurrent(HttpContext context, string? site, CurrentBrief current, BriefPages pages) =>
+        current.For(site) is { } made ? pages.Of(made, context) : TypedResults.Redirect("/briefs");
 
-    private static Results<Ok<BriefJson>, ProblemHttpResult> ShowJson(string id, BriefDesk desk) =>
-        desk.Find(id) is { } made
-            ? TypedResults.Ok(BriefJson.Of(made))
-            : TypedResults.Problem(Problem.NotFound($"No brief is kept under \"{id}\"."));
+    private static IResult ShowPage(string id, HttpContext context, BriefDesk desk, BriefPages pages) =>
+        desk.Find(id) is { } made ? pages.Of(made, context) : NotFoundPage.Result("brief");
 
-    private static Results<RazorComponentResult<PhonePage>, RedirectHttpResult> ShowCurrent(
-        HttpContext context, string? site, CurrentBrief current, BriefDesk desk, TechniqueDesk technique, IBackgroundJobClient jobs) =>
-        current.For(site) is { } made ? Page(made, context, desk, technique, jobs) : TypedResults.Redirect("/briefs");
-
-    private static Results<RazorComponentResult<PhonePage>, RazorComponentResult<NotFoundPage>> ShowPage(
-        string id, HttpContext context, BriefDesk desk, TechniqueDesk technique, IBackgroundJobClient jobs) =>
-        desk.Find(id) is { } made ? Page(made, context, desk, technique, jobs) : NotFoundPage.Result("brief");
-
-    private static Results<RazorComponentResult<PhonePage>, RazorComponentResult<NotFoundPage>> ShowRevision(
-        string id, int number, HttpContext context, BriefDesk desk, TechniqueDesk technique, IBackgroundJobClient jobs) =>
-        desk.Find(id, number) is { } made ? Page(made, context, desk, technique, jobs) : NotFoundPage.Result("revision");
+    private static IResult ShowRevision(string id, int number, HttpContext context, BriefDesk desk, BriefPages pages) =>
+        desk.Find(id, number) is { } made ? pages.Of(made, context) : NotFoundPage.Result("revision");
 }

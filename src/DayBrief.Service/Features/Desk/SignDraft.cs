@@ -25,7 +25,7 @@ internal static class SignDraft
         var (version, reason) = (int.TryParse(form["version"], CultureInfo.InvariantCulture, out var seen) ? seen : 0, form["reason"].ToString());
         try
         {
-            var outcome = await signing.SignAsync(id, version, SignerOf(context), reason);
+            var outcome = await signing.SignAsync(id, version, SignByApi.SignerOf(context), reason);
             if (outcome.Revision is { } revision)
             {
                 audit.Write(Who.Of(context), revision.Number == 1 ? "Signed a brief" : "Amended a brief", id, $"revision {revision.Number}, {revision.Hash}");
@@ -52,7 +52,7 @@ internal static class SignDraft
         var reason = (await context.Request.ReadFormAsync(stopping))["reason"].ToString();
         try
         {
-            signing.Withdraw(id, SignerOf(context), reason);
+            signing.Withdraw(id, SignByApi.SignerOf(context), reason);
             audit.Write(Who.Of(context), "Withdrew a brief", id, reason);
             return TypedResults.Redirect($"/briefs/{id}");
         }
@@ -61,10 +61,4 @@ internal static class SignDraft
             return OpenDesk.Page(views.Of(keeping.Open(draft), context) with { SignErrors = refused.Errors }, StatusCodes.Status422UnprocessableEntity);
         }
     }
-
-    /// <exception cref="InvalidInputException">Nobody has signed in: a trial cannot sign.</exception>
-    private static Signer SignerOf(HttpContext context) =>
-        Who.Of(context) is { } who
-            ? new(who.Id, who.Name)
-            : throw InvalidInputException.Field("signer", "Signing needs a person who has signed in.");
 }
