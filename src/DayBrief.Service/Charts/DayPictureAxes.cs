@@ -8,6 +8,7 @@ internal static class DayPictureAxes
     private const double RowHeight = 13;
 
     private static readonly TextStyle Small = new(11) { Ink = Ink.Grey };
+    private static readonly Stroke Judged = new(Ink.Black, 1.6, (9, 3));
     private static readonly Stroke Freezing = new(Ink.Grey, 0.9, (6, 3));
     private static readonly Stroke Ceiling = new(Ink.Black, 1.1, (8, 2.5));
 
@@ -40,6 +41,7 @@ internal static class DayPictureAxes
     public static void Limits(DayPicturePlot plot)
     {
         Level(plot, plot.Input.FreezingLevelM, "0 °C", Freezing);
+        Level(plot, plot.Input.JudgedTopM, plot.Input.Language["instructor's top"], Judged);
         var reached = plot.Input.Moments.Any(m => (m.P90M ?? m.UsableTopM) > plot.Input.CeilingM);
         Level(plot, plot.Input.CeilingM, "ceiling", reached ? Ceiling with { Ink = Ink.Warning } : Ceiling);
         var unit = plot.Input.In;

@@ -19,6 +19,9 @@ internal sealed record DayPictureInput
     /// <summary>The height that nobody at this field may pass, such as the airspace above it.</summary>
     public double? CeilingM { get; init; }
 
+    /// <summary>The usable top as the instructor judges it, where that is not the computed one.</summary>
+    public double? JudgedTopM { get; init; }
+
     /// <summary>Times to mark: trigger, first usable, last.</summary>
     public IReadOnlyList<KeyTime> KeyTimes { get; init; } = [];
 

@@ -77,7 +77,7 @@ internal sealed class DayPicturePlot
     /// <summary>Room for the tops and a little more; a line or a cloud far above does not flatten the day.</summary>
     private static double TopOf(DayPictureInput input)
     {
-        var tops = input.Moments.SelectMany(m => new[] { m.UsableTopM, m.P90M, m.CloudBaseM }).Max() ?? 1000;
+        var tops = input.Moments.SelectMany(m => new[] { m.UsableTopM, m.P90M, m.CloudBaseM }).Append(input.JudgedTopM).Max() ?? 1000;
         double?[] others = [input.FreezingLevelM, input.CeilingM, input.Moments.Max(m => m.CloudTopM)];
         var highest = others.Where(other => other <= 1.5 * tops).Append(tops).Max()!.Value;
         return Math.Max(1.12 * highest, 300);

@@ -26,10 +26,12 @@ internal sealed class SheetSurface(string title, string description)
 
     public void Banner(string text)
     {
-        Drawing.Rectangle(Left, Y + 5, Inner, 25, new Stroke(Ink.Black, 1.8));
-        var size = Math.Min(15, 15 * (Inner - 16) / Typeface.WidthOf(text, 15, bold: true));
-        Drawing.Text(Left + 8, Y + 22, text, new TextStyle(size) { Bold = true });
-        Y += 33;
+        var lines = Typeface.Wrap(text, Inner - 16, 15, bold: true);
+        var height = 7 + (18 * lines.Count);
+        Drawing.Rectangle(Left, Y + 5, Inner, height, new Stroke(Ink.Black, 1.8));
+        for (var i = 0; i < lines.Count; i++)
+            Drawing.Text(Left + 8, Y + 22 + (18 * i), lines[i], new TextStyle(15) { Bold = true });
+        Y += height + 8;
     }
 
     /// <summary>A block of wrapped lines in a column; returns where it ends.</summary>

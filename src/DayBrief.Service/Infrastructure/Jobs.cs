@@ -14,11 +14,12 @@ internal static class Jobs
 
     public static void AddJobs(this IServiceCollection services)
     {
+        // One of its own for each service: the library's default is shared by all in a process, as tests run them.
+        services.AddSingleton<JobStorage>(_ => new InMemoryStorage(new InMemoryStorageOptions { MaxExpirationTime = TimeSpan.FromHours(6) }));
         services.AddHangfire(jobs => jobs
             .SetDataCompatibilityLevel(CompatibilityLevel.Version_180)
             .UseSimpleAssemblyNameTypeSerializer()
-            .UseRecommendedSerializerSettings()
-            .UseInMemoryStorage(new InMemoryStorageOptions { MaxExpirationTime = TimeSpan.FromHours(6) }));
+            .UseRecommendedSerializerSettings());
         services.AddHangfireServer(server => (server.WorkerCount, server.Queues) = (1, [Computing]));
         services.AddHangfireServer(server => (server.WorkerCount, server.Queues) = (2, [ByTheClock]));
     }

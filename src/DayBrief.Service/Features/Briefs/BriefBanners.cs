@@ -1,3 +1,5 @@
+using DayBrief.Service.Infrastructure;
+
 namespace DayBrief.Service.Features.Briefs;
 
 /// <summary>What must be seen before anything else.</summary>
@@ -10,19 +12,37 @@ internal static class BriefBanners
 
     public static IEnumerable<Banner> Of(MadeBrief made, DateTimeOffset now, Reader reader)
     {
-        var brief = made.Brief;
         if (made.Inputs.Demonstration)
-        {
             yield return new(reader["Demonstration: field, ascent and day are invented."], IsWarning: false);
-        }
         else
-        {
-            var today = DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(now, brief.Site.TimeZone).DateTime);
-            if (brief.Date != today)
-                yield return new(reader.Say($"Not for today: this is the brief for {reader.Date(brief.Date)}."), IsWarning: true);
-        }
-
+            foreach (var banner in Signature(made, reader).Concat(Day(made, now, reader)))
+                yield return banner;
+        var brief = made.Brief;
         if (brief.AscentAgeAt(brief.Day.Sun.Sunrise ?? brief.Day.Sun.Noon) is { } age && age > StaleAfter)
             yield return new(reader.Say($"Old ascent: it was made {reader.Duration(age)} before sunrise, {reader.DateAndTime(brief.AscentValidAt!.Value)}."), IsWarning: true);
+    }
+
+    /// <summary>Withdrawn, replaced, amended, or not signed at all.</summary>
+    private static IEnumerable<Banner> Signature(MadeBrief made, Reader reader)
+    {
+        if (made.Standing is not { } standing)
+            yield break;
+        if (standing.Withdrawal is { } withdrawal)
+            yield return new(reader.Say($"Withdrawn {reader.Time(withdrawal.At)} by {withdrawal.By}: {withdrawal.Reason}"), IsWarning: true);
+        if (standing.Revision is not { } revision)
+            yield return new(reader["Draft: nobody has signed this."], IsWarning: true);
+        else if (standing.IsReplaced)
+            yield return new(reader.Say($"Revision {revision.Number} is replaced by revision {standing.Latest}."), IsWarning: true);
+        else if (revision is { Number: > 1 } && standing.Withdrawal is null)
+            yield return new(reader.Say($"Amended {reader.Time(revision.SignedAt)} by {revision.SignedBy}: {revision.Reason}"), IsWarning: false);
+    }
+
+    /// <summary>For another day, or past its time.</summary>
+    private static IEnumerable<Banner> Day(MadeBrief made, DateTimeOffset now, Reader reader)
+    {
+        if (made.Brief.Date != LocalTime.DateOf(made.Brief.Site.TimeZone, now))
+            yield return new(reader.Say($"Not for today: this is the brief for {reader.Date(made.Brief.Date)}."), IsWarning: true);
+        else if (DayFigures.ValidUntil(made) is { } until && now > until)
+            yield return new(reader.Say($"Past its time: valid until {reader.Time(until)}."), IsWarning: true);
     }
 }

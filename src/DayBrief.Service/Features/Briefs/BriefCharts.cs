@@ -7,9 +7,9 @@ namespace DayBrief.Service.Features.Briefs;
 /// <summary>The brief's pictures, drawn from its figures for a phone's width or the sheet's.</summary>
 internal static class BriefCharts
 {
-    public static Drawing Day(Brief brief, Reader reader, double width = 360, double height = 250)
+    public static Drawing Day(MadeBrief made, Reader reader, double width = 360, double height = 250)
     {
-        var day = brief.Day;
+        var (brief, day) = (made.Brief, made.Brief.Day);
         var band = day.UsableTopBand;
         return DayPicture.Draw(new()
         {
@@ -26,6 +26,8 @@ internal static class BriefCharts
             Sunrise = day.Sun.Sunrise is { } rise ? TimeOf(rise) : null,
             Sunset = day.Sun.Sunset is { } set ? TimeOf(set) : null,
             FreezingLevelM = brief.FreezingLevel?.Metres,
+            CeilingM = brief.Site.Limits.Ceiling is { } ceiling ? (ceiling - brief.Site.Elevation).Metres : null,
+            JudgedTopM = made.Inputs.Judgement?.UsableTopAglM,
             KeyTimes = [.. KeyTimesOf(day.Times, reader)],
             Unit = reader.Drawn,
             Language = reader.Language,

@@ -22,6 +22,22 @@ internal sealed record BriefJson
 
     public required string Sentence { get; init; }
 
+    /// <summary>How it stands with its readers; null for a brief that is not kept.</summary>
+    public required StandingJson? Standing { get; init; }
+
+    /// <summary>The figures that readers get; the computed ones stand in <see cref="Day"/>.</summary>
+    public required FiguresJson Figures { get; init; }
+
+    public required JudgementJson? Judgement { get; init; }
+
+    public required NotesJson? Notes { get; init; }
+
+    public required string? InstructorNote { get; init; }
+
+    public required string? DayLimits { get; init; }
+
+    public required DateTimeOffset? ValidUntil { get; init; }
+
     public required AscentJson Ascent { get; init; }
 
     public required DayJson Day { get; init; }
@@ -53,7 +69,14 @@ internal sealed record BriefJson
             PreparedBy = brief.PreparedBy,
             PreparedAt = brief.PreparedAt,
             Demonstration = made.Inputs.Demonstration,
-            Sentence = DaySentence.Of(brief, reader),
+            Sentence = DaySentence.Of(made, reader),
+            Standing = StandingJson.Of(made.Standing),
+            Figures = FiguresJson.Of(DayFigures.Of(made)),
+            Judgement = made.Inputs.Judgement,
+            Notes = made.Inputs.Notes,
+            InstructorNote = made.Inputs.InstructorNote,
+            DayLimits = made.Inputs.DayLimits,
+            ValidUntil = DayFigures.ValidUntil(made),
             Ascent = AscentJson.Of(made),
             Day = DayJson.Of(brief.Day),
             ConvectiveTemperatureC = Json.Rounded(brief.Ascent.ConvectiveCondensation?.ConvectiveTemperature.Celsius, 2),

@@ -9,19 +9,32 @@ internal static class BriefSheet
     public static Drawing Draw(MadeBrief made, Reader reader, string? address, DateTimeOffset now)
     {
         var brief = made.Brief;
-        var sentence = DaySentence.Of(brief, reader);
+        var sentence = DaySentence.Of(made, reader);
         var sheet = new SheetSurface($"{brief.Site.Name}, {reader.Date(brief.Date)}", $"{sentence} {reader[Advice.Standing]}");
         SheetHead.Draw(sheet, made, reader, now);
         foreach (var banner in BriefBanners.Of(made, now, reader))
             sheet.Banner(banner.Text);
         sheet.Paragraph(sentence, SentenceSize(sentence), bold: true, lead: 1.12);
-        Figures(sheet, HeadFigures.Of(brief, reader));
+        Figures(sheet, HeadFigures.Of(made, reader));
+        foreach (var line in Words(made, reader))
+            sheet.Paragraph(line, 11.5, lead: 1.2);
         var foot = SheetFoot.Draw(sheet, reader, address);
         var lower = foot - SheetLower.HeightOf(made, reader);
         var picture = Math.Clamp(lower - sheet.Y - 8, 110, 270);
-        sheet.Drawing.Place(BriefCharts.Day(brief, reader, SheetSurface.Inner, picture), SheetSurface.Left, sheet.Y);
+        sheet.Drawing.Place(BriefCharts.Day(made, reader, SheetSurface.Inner, picture), SheetSurface.Left, sheet.Y);
         SheetLower.Draw(sheet, made, reader, Math.Max(lower, sheet.Y + picture + 6));
         return sheet.Drawing;
+    }
+
+    /// <summary>Limits of the day and what the instructor wrote.</summary>
+    private static IEnumerable<string> Words(MadeBrief made, Reader reader)
+    {
+        if (made.Inputs.Judgement?.Reason is { } why)
+            yield return $"{reader["The instructor's judgement:"]} {why}";
+        if (made.Inputs.DayLimits is { } limits)
+            yield return $"{reader["Limits of the day"]}: {string.Join("; ", limits.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))}";
+        foreach (var (title, note) in InstructorNotes.Of(made, reader))
+            yield return $"{title}: {note.ReplaceLineEndings(" ")}";
     }
 
     /// <summary>28 pt and more, unless the sentence would then take more than three lines.</summary>

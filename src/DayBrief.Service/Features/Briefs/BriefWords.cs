@@ -35,8 +35,14 @@ internal static class ThermalWords
 /// <summary>Who made the brief, and when.</summary>
 internal static class PreparedWords
 {
-    public static string Of(MadeBrief made, Reader reader)
+    public static string Of(MadeBrief made, DateTimeOffset now, Reader reader)
     {
+        if (made.Standing?.Revision is { } revision)
+        {
+            return reader.Say($"Revision {revision.Number}, signed {reader.DateAndTime(revision.SignedAt)} by {revision.SignedBy}")
+                + (now > revision.SignedAt.AddMinutes(1) ? reader.Say($", {reader.Duration(now - revision.SignedAt)} ago.") : ".");
+        }
+
         var at = reader.DateAndTime(made.Brief.PreparedAt);
         var by = made.Inputs.Demonstration ? reader["the demonstration"] : made.Brief.PreparedBy;
         return by is null ? reader.Say($"Prepared {at}.") : reader.Say($"Prepared by {by}, {at}.");

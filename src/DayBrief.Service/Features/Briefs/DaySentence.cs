@@ -5,10 +5,10 @@ namespace DayBrief.Service.Features.Briefs;
 /// <summary>The day in one sentence, from its figures.</summary>
 internal static class DaySentence
 {
-    public static string Of(Brief brief, Reader reader)
+    public static string Of(MadeBrief made, Reader reader)
     {
-        var day = brief.Day;
-        if (day is not { MaxUsableTop: { } top, MaxClimb: { } climb, Times: { FirstUsable: { } first, Last: { } last } })
+        var day = made.Brief.Day;
+        if (DayFigures.Of(made) is not { UsableTop: { } top, Climb: { } climb, FirstUsable: { } first, Last: { } last })
             return day.ThermalType.Reasons is [var reason, ..] ? reader.Say(reason) : reader["No usable thermals."];
         var kind = day.ThermalType.Kind == ThermalKind.ShortLived ? reader["Short-lived"] : reader["Broad"];
         var strength = Strength(climb.MetresPerSecond, reader);

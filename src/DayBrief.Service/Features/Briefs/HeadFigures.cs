@@ -3,39 +3,49 @@ using DayBrief.Days;
 namespace DayBrief.Service.Features.Briefs;
 
 /// <summary>One of the four large figures: its name, its value and in small type its likely range.</summary>
-internal sealed record HeadFigure(string Name, string Value, string Detail);
+internal sealed record HeadFigure(string Name, string Value, string Detail)
+{
+    /// <summary>When it is reached; null for a figure without a time of its own.</summary>
+    public string? Time { get; init; }
+}
 
 /// <summary>Trigger, usable top, climb, last thermal.</summary>
 internal static class HeadFigures
 {
-    public static IReadOnlyList<HeadFigure> Of(Brief brief, Reader reader)
+    public static IReadOnlyList<HeadFigure> Of(MadeBrief made, Reader reader)
     {
-        var (day, ranges) = (brief.Day, brief.Day.Ranges);
+        var (figures, ranges) = (DayFigures.Of(made), made.Brief.Day.Ranges);
+        var (judged, none, own) = (figures.Judgement, reader["none [figure of the day]"], reader["the instructor's figure"]);
         return
         [
-            Trigger(day, reader),
+            Trigger(figures, ranges, reader, own),
             new(
                 reader["Usable top"],
-                day.MaxUsableTop is { } top ? reader.Height(top.Metres) : reader["none [figure of the day]"],
-                ranges is null ? "" : Span(reader, ranges.MaxUsableTopM, reader.HeightNumber, reader.HeightUnit)),
+                figures.UsableTop is { } top ? reader.Height(top.Metres) : none,
+                judged?.UsableTopAglM is not null ? own : ranges is null ? "" : Span(reader, ranges.MaxUsableTopM, reader.HeightNumber, reader.HeightUnit)),
             new(
                 reader["Climb"],
-                day.MaxClimb is { } climb ? reader.Climb(climb.MetresPerSecond) : reader["none [figure of the day]"],
-                ranges is null ? "" : Span(reader, ranges.MaxClimbMs, reader.ClimbNumber, reader.SpeedUnit)),
+                figures.Climb is { } climb ? reader.Climb(climb.MetresPerSecond) : none,
+                judged?.ClimbMs is not null ? own : ranges is null ? "" : Span(reader, ranges.MaxClimbMs, reader.ClimbNumber, reader.SpeedUnit)),
             new(
                 reader["Last thermal"],
-                day.Times.Last is { } last ? reader.Time(last) : reader["none [figure of the day]"],
-                ranges is null ? "" : Span(reader, ranges.Last)),
+                figures.Last is { } last ? reader.Time(last) : none,
+                judged?.LastThermal is not null ? own : ranges is null ? "" : Span(reader, ranges.Last)),
         ];
     }
 
-    private static HeadFigure Trigger(ConvectiveDay day, Reader reader)
+    private static HeadFigure Trigger(DayFigures figures, DayRanges? ranges, Reader reader, string own)
     {
-        var temperature = day.Times.TriggerTemperature is { } known ? Reader.Temperature(known.Celsius) : reader["not known"];
-        if (day.Times.TriggerTime is not { } time)
+        var temperature = figures.Trigger is { } known ? Reader.Temperature(known.Celsius) : reader["not known"];
+        if (figures.TriggerTime is not { } time)
             return new(reader["Trigger"], temperature, reader["not reached today"]);
-        var range = day.Ranges is { } ranges ? Span(reader, ranges.TriggerTime) : "";
-        return new(reader["Trigger"], temperature, reader.Say($"about {reader.Time(time)}") + (range.Length > 0 ? $", {range}" : ""));
+        var range = figures.Judgement is { TriggerTime: not null } or { TriggerTemperatureC: not null }
+            ? own
+            : ranges is null ? "" : Span(reader, ranges.TriggerTime);
+        return new(reader["Trigger"], temperature, reader.Say($"about {reader.Time(time)}") + (range.Length > 0 ? $", {range}" : ""))
+        {
+            Time = reader.Time(time),
+        };
     }
 
     /// <summary>"likely 3,800–5,600 ft": eight cases of ten; says so when one case in ten or more has none.</summary>

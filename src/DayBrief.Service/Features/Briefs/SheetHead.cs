@@ -15,10 +15,23 @@ internal static class SheetHead
         drawing.Text(SheetSurface.Left, sheet.Y + 16, name, new TextStyle(size) { Bold = true });
         drawing.Text(SheetSurface.Right, sheet.Y + 16, date, new TextStyle(17) { Bold = true, Anchor = Anchor.End });
         sheet.Y += 20;
+        Standing(sheet, made, reader);
         sheet.Paragraph(
-            $"{PreparedWords.Of(made, reader)} {AscentWords.Of(made, now, reader)} {reader.Say($"Local time ({reader.ZoneAt(brief.Date)}); heights above the field.")}",
+            $"{PreparedWords.Of(made, now, reader)} {AscentWords.Of(made, now, reader)} {reader.Say($"Local time ({reader.ZoneAt(brief.Date)}); heights above the field.")}",
             9.5);
         sheet.Y += 6;
         drawing.Line(SheetSurface.Left, sheet.Y, SheetSurface.Right, sheet.Y, new Stroke(Ink.Black, 1.6));
+    }
+
+    /// <summary>Revision and valid until, to be read from a few steps away.</summary>
+    private static void Standing(SheetSurface sheet, MadeBrief made, Reader reader)
+    {
+        var revision = made.Standing?.Revision is { } signed ? reader.Say($"Revision {signed.Number}") : reader["Draft, not signed"];
+        if (made.Inputs.Demonstration)
+            revision = reader["Demonstration"];
+        sheet.Y += 20;
+        sheet.Drawing.Text(SheetSurface.Left, sheet.Y, revision, new TextStyle(18) { Bold = true });
+        if (DayFigures.ValidUntil(made) is { } until)
+            sheet.Drawing.Text(SheetSurface.Right, sheet.Y, reader.Say($"Valid until {reader.Time(until)}"), new TextStyle(18) { Bold = true, Anchor = Anchor.End });
     }
 }

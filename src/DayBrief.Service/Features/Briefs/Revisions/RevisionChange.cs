@@ -7,11 +7,11 @@ internal sealed record RevisionChange(string What, string? Before, string? After
 internal static class RevisionChanges
 {
     public static IReadOnlyList<RevisionChange> Between(MadeBrief before, MadeBrief after, Reader reader) =>
-        [.. Figures(before, after, reader), .. Cautions(before, after, reader), .. Words(before, after)];
+        [.. Figures(before, after, reader), .. Cautions(before, after, reader), .. Words(before, after, reader)];
 
     private static IEnumerable<RevisionChange> Figures(MadeBrief before, MadeBrief after, Reader reader) =>
-        HeadFigures.Of(before.Brief, reader).Zip(HeadFigures.Of(after.Brief, reader))
-            .Where(pair => pair.First.Value != pair.Second.Value || Time(pair.First) != Time(pair.Second))
+        HeadFigures.Of(before, reader).Zip(HeadFigures.Of(after, reader))
+            .Where(pair => pair.First.Value != pair.Second.Value || pair.First.Time != pair.Second.Time)
             .Select(pair => new RevisionChange(pair.Second.Name, Said(pair.First), Said(pair.Second)));
 
     private static IEnumerable<RevisionChange> Cautions(MadeBrief before, MadeBrief after, Reader reader)
@@ -33,23 +33,21 @@ internal static class RevisionChanges
             .ToDictionary(kind => kind.Key, kind => string.Join(" ", kind.Select(hazard => HazardText.Of(hazard, made.Brief.Site, reader))));
     }
 
-    private static IEnumerable<RevisionChange> Words(MadeBrief before, MadeBrief after)
+    private static IEnumerable<RevisionChange> Words(MadeBrief before, MadeBrief after, Reader reader)
     {
         (string What, Func<BriefInputs, string?> Of)[] words =
         [
             ("Limits of the day", inputs => inputs.DayLimits),
+            ("The instructor's judgement", inputs => inputs.Judgement?.Reason),
             ("Note", inputs => inputs.InstructorNote),
             ("Note before first solo", inputs => inputs.Notes?.BeforeSolo),
             ("Note for local solo", inputs => inputs.Notes?.LocalSolo),
             ("Note for cross-country", inputs => inputs.Notes?.CrossCountry),
         ];
         return words
-            .Select(word => new RevisionChange(word.What, word.Of(before.Inputs), word.Of(after.Inputs)))
+            .Select(word => new RevisionChange(reader[word.What], word.Of(before.Inputs), word.Of(after.Inputs)))
             .Where(change => change.Before != change.After);
     }
 
-    /// <summary>"about 11:40" of the trigger is a figure; the likely range beside it alone is no news.</summary>
-    private static string Time(HeadFigure figure) => figure.Detail.Split(',')[0] is var first && first.Contains("about", StringComparison.Ordinal) ? first : "";
-
-    private static string Said(HeadFigure figure) => Time(figure) is { Length: > 0 } time ? $"{figure.Value}, {time}" : figure.Value;
+    private static string Said(HeadFigure figure) => figure.Time is { } time ? $"{figure.Value}, {time}" : figure.Value;
 }

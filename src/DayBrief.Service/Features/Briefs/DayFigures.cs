@@ -1,0 +1,49 @@
+using DayBrief.Service.Infrastructure;
+using DayBrief.Units;
+
+namespace DayBrief.Service.Features.Briefs;
+
+/// <summary>The figures that readers get: the computed ones, or the instructor's where he overrules them. Null is none.</summary>
+internal sealed record DayFigures
+{
+    public Temperature? Trigger { get; private init; }
+
+    public DateTimeOffset? TriggerTime { get; private init; }
+
+    public DateTimeOffset? FirstUsable { get; private init; }
+
+    public Height? UsableTop { get; private init; }
+
+    public Speed? Climb { get; private init; }
+
+    public DateTimeOffset? Last { get; private init; }
+
+    /// <summary>What the instructor overrules; null for nothing.</summary>
+    public JudgementJson? Judgement { get; private init; }
+
+    public static DayFigures Of(MadeBrief made)
+    {
+        var (day, zone, date) = (made.Brief.Day, made.Brief.Site.TimeZone, made.Brief.Date);
+        var judged = made.Inputs.Judgement;
+        var trigger = At(judged?.TriggerTime) ?? day.Times.TriggerTime;
+        return new()
+        {
+            Trigger = judged?.TriggerTemperatureC is { } celsius ? Temperature.FromCelsius(celsius) : day.Times.TriggerTemperature,
+            TriggerTime = trigger,
+            FirstUsable = day.Times.FirstUsable is { } first && !(judged?.TriggerTime is not null && first < trigger) ? first : trigger,
+            UsableTop = judged?.UsableTopAglM is { } metres ? Height.FromMetres(metres) : day.MaxUsableTop,
+            Climb = judged?.ClimbMs is { } climb ? Speed.FromMetresPerSecond(climb) : day.MaxClimb,
+            Last = At(judged?.LastThermal) ?? day.Times.Last,
+            Judgement = judged,
+        };
+
+        DateTimeOffset? At(TimeOnly? time) => time is { } local ? LocalTime.At(zone, date, local) : null;
+    }
+
+    /// <summary>When the brief is no longer to be used without an amendment: as the instructor says, else sunset; null where
+    /// the sun does not set.</summary>
+    public static DateTimeOffset? ValidUntil(MadeBrief made) =>
+        made.Inputs.ValidUntil is { } time
+            ? LocalTime.At(made.Brief.Site.TimeZone, made.Brief.Date, time)
+            : made.Brief.Day.Sun.Sunset;
+}
