@@ -2,6 +2,7 @@ using DayBrief.Service.Features.Automation;
 using DayBrief.Service.Features.Briefs;
 using DayBrief.Service.Features.Desk;
 using DayBrief.Service.Features.People;
+using DayBrief.Service.Features.Sites;
 using DayBrief.Service.Features.Soundings;
 using DayBrief.Service.Features.Technique;
 using DayBrief.Service.Infrastructure;
@@ -23,6 +24,8 @@ internal static class WebService
             Args = args,
             ContentRootPath = AppContext.BaseDirectory,
         });
+        // Its line for each request holds the whole address, and with it the tokens of links.
+        builder.Logging.AddFilter("Microsoft.AspNetCore.Hosting.Diagnostics", LogLevel.Warning);
         AddServices(builder.Services, builder.Configuration);
         var app = builder.Build();
         Map(app);
@@ -49,11 +52,13 @@ internal static class WebService
         services.AddSwaggerGen(swagger =>
         {
             swagger.SwaggerDoc("openapi", new OpenApiInfo { Title = "DayBrief", Version = "v1" });
+            KeyInDescription.Describe(swagger);
             swagger.CustomSchemaIds(type => type.ToString().Split('.')[^1].Replace('+', '.').Replace("`1", "", StringComparison.Ordinal));
         });
         services.AddRazorComponents();
         services.AddJobs();
         services.AddPeople(configuration);
+        services.AddSingleton<KnownSites>(parts => () => [.. parts.GetRequiredService<SiteStore>().All().Select(site => (site.Id!, site.Name ?? site.Id!))]);
         services.AddSoundings();
         services.AddBriefs();
         services.AddDesk();
@@ -73,6 +78,7 @@ internal static class WebService
             OnPrepareResponse = file => file.Context.Response.Headers.CacheControl = "public, max-age=3600",
         });
         app.UsePeople();
+        app.MapPeople();
         var api = app.MapGroup("/api/v1");
         api.MapSoundings();
         app.MapBriefs(api);

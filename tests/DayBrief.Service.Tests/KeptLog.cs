@@ -24,6 +24,6 @@ internal sealed class KeptLog : ILoggerProvider
         public bool IsEnabled(LogLevel logLevel) => true;
 
         public void Log<TState>(LogLevel logLevel, EventId eventId, TState state, Exception? exception, Func<TState, Exception?, string> formatter) =>
-            lines.Enqueue(formatter(state, exception));
+            lines.Enqueue(exception is null ? formatter(state, exception) : $"{formatter(state, exception)}\n{exception}");
     }
 }

@@ -1,3 +1,6 @@
+using System.Net;
+using DayBrief.Service.Features.People;
+using Hangfire.Logging;
 using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.AspNetCore.TestHost;
 using Microsoft.Extensions.DependencyInjection;
@@ -8,6 +11,9 @@ namespace DayBrief.Service;
 /// <summary>The whole service in memory, with a data folder of its own that goes when the tests have run.</summary>
 public sealed class ServiceHost : IAsyncDisposable
 {
+    /// <summary>Of everybody whom <see cref="SignedInAsync"/> makes.</summary>
+    internal const string Password = "four words in a row";
+
     private readonly string _data = Directory.CreateTempSubdirectory("daybrief-test-").FullName;
     private readonly IReadOnlyDictionary<string, string> _settings;
     private readonly TimeProvider? _clock;
@@ -37,6 +43,18 @@ public sealed class ServiceHost : IAsyncDisposable
     /// <summary>A client that shows redirections instead of following them, and keeps cookies.</summary>
     public HttpClient Client() => new(new HttpClientHandler { AllowAutoRedirect = false }) { BaseAddress = Address };
 
+    /// <summary>A client of somebody signed in with that role. The trial of this host ends: take a host of the test's own.</summary>
+    internal async Task<HttpClient> SignedInAsync(Role role, string? name = null)
+    {
+        name ??= $"Somebody {Guid.NewGuid():N}"[..20];
+        var person = new NewPerson(name, null).Checked(role, Get<TimeProvider>().GetUtcNow());
+        Get<PersonStore>().Add(person with { PasswordHash = Get<Passwords>().Hash(Password) });
+        var client = Client();
+        var answer = await client.SendFormAsync("/sign-in", "/sign-in", ("name", name), ("password", Password));
+        Assert.Equal(HttpStatusCode.Redirect, answer.StatusCode);
+        return client;
+    }
+
     /// <summary>One of the service's own parts.</summary>
     internal T Get<T>()
         where T : notnull => _factory.Services.GetRequiredService<T>();
@@ -44,14 +62,21 @@ public sealed class ServiceHost : IAsyncDisposable
     /// <summary>Stops the service and starts it again on the same data folder.</summary>
     public async Task RestartAsync()
     {
-        await _factory.DisposeAsync();
+        await StopAsync();
         _factory = Start();
     }
 
     public async ValueTask DisposeAsync()
     {
-        await _factory.DisposeAsync();
+        await StopAsync();
         Directory.Delete(_data, recursive: true);
+    }
+
+    /// <summary>Jobs log through the service that started last in this process, whichever that is: forget one that is gone.</summary>
+    private async Task StopAsync()
+    {
+        await _factory.DisposeAsync();
+        LogProvider.SetCurrentLogProvider(null);
     }
 
     private WebApplicationFactory<Program> Start()
@@ -60,6 +85,8 @@ public sealed class ServiceHost : IAsyncDisposable
         var factory = new WebApplicationFactory<Program>().WithWebHostBuilder(host =>
         {
             host.UseSetting("DAYBRIEF_DATA", _data).UseSetting("urls", "http://127.0.0.1:0");
+            // Many sign-ins from one address are usual here.
+            host.UseSetting(Attempts.Setting, "1000");
             foreach (var (name, value) in _settings)
                 host.UseSetting(name, value);
             host.ConfigureTestServices(services =>

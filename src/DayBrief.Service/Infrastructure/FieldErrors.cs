@@ -5,6 +5,9 @@ internal sealed class FieldErrors(string? prefix = null)
 {
     private readonly List<ProblemError> _errors = [];
 
+    /// <summary>All that was found wrong until now.</summary>
+    public IReadOnlyList<ProblemError> All => _errors;
+
     public void Add(string field, string detail) =>
         _errors.Add(new ProblemError(detail, Field: prefix is null ? field : $"{prefix}.{field}"));
 

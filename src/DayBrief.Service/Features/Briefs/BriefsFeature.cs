@@ -1,4 +1,5 @@
 using DayBrief.Service.Features.Briefs.Revisions;
+using DayBrief.Service.Features.People;
 using DayBrief.Service.Features.Sites;
 
 namespace DayBrief.Service.Features.Briefs;
@@ -23,14 +24,26 @@ internal static class BriefsFeature
 
     public static void MapBriefs(this WebApplication app, RouteGroupBuilder api)
     {
-        var briefs = api.MapGroup("").WithTags("Briefs");
+        var briefs = api.MapGroup("").WithTags("Briefs").AskReaderCode(SiteOf);
         CreateBrief.Map(briefs);
         ShowBrief.MapApi(briefs);
         SignByApi.Map(briefs);
-        ShowBrief.MapPages(app);
+        var pages = app.MapGroup("").AskReaderCode(SiteOf);
+        ShowBrief.MapPages(pages);
         ListBriefs.Map(app);
-        PrintBrief.Map(app);
-        PrintTechnique.Map(app);
-        ShowSignedFile.Map(app);
+        PrintBrief.Map(pages);
+        PrintTechnique.Map(pages);
+        ShowSignedFile.Map(pages);
+    }
+
+    /// <summary>The site whose brief a route shows: of the brief that it names, of the site that it names, else of today's.</summary>
+    private static string? SiteOf(HttpContext context)
+    {
+        if (!HttpMethods.IsGet(context.Request.Method) && !HttpMethods.IsHead(context.Request.Method))
+            return null;
+        var parts = context.RequestServices;
+        return context.GetRouteValue("id") is string id
+            ? parts.GetRequiredService<BriefDesk>().Find(id)?.Inputs.Site.Id
+            : parts.GetRequiredService<CurrentBrief>().For(context.GetRouteValue("site") as string)?.Inputs.Site.Id;
     }
 }

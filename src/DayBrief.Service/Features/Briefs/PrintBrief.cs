@@ -7,7 +7,7 @@ namespace DayBrief.Service.Features.Briefs;
 /// <summary>The sheet for the launch point: as a page and as PDF, both from one drawing.</summary>
 internal static class PrintBrief
 {
-    internal static void Map(WebApplication app)
+    internal static void Map(RouteGroupBuilder app)
     {
         app.MapGet("/briefs/{id}/sheet", ShowSheet).ExcludeFromDescription();
         app.MapGet("/briefs/{id}/sheet.pdf", ShowPdf).ExcludeFromDescription();

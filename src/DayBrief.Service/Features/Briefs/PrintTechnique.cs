@@ -10,7 +10,7 @@ namespace DayBrief.Service.Features.Briefs;
 /// <summary>The technique page for the board, for the glider, instrument and experience of the link.</summary>
 internal static class PrintTechnique
 {
-    internal static void Map(WebApplication app)
+    internal static void Map(RouteGroupBuilder app)
     {
         app.MapGet("/briefs/{id}/technique", ShowSheet).ExcludeFromDescription();
         app.MapGet("/briefs/{id}/technique.pdf", ShowPdf).ExcludeFromDescription();

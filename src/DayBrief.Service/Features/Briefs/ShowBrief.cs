@@ -8,7 +8,7 @@ internal static class ShowBrief
     internal static void MapApi(RouteGroupBuilder api) =>
         api.MapGet("/briefs/{id}", ShowJson).WithName(nameof(ShowBrief)).WithSummary("A brief as JSON.").Produces<BriefJson>();
 
-    internal static void MapPages(WebApplication app)
+    internal static void MapPages(RouteGroupBuilder app)
     {
         app.MapGet("/", ShowCurrent).ExcludeFromDescription();
         app.MapGet("/fields/{site}", ShowCurrent).ExcludeFromDescription();

@@ -20,7 +20,7 @@ internal static class KeepDraft
     }
 
     private static RouteHandlerBuilder AsForm(this RouteHandlerBuilder route) =>
-        route.ExcludeFromDescription().RequireAuthorization(Access.Instructor).DisableAntiforgery();
+        route.ExcludeFromDescription().RequireAuthorization(Access.Instructor).RequireForm();
 
     private static async Task<Results<RazorComponentResult<DeskResult>, RazorComponentResult<DeskPage>, RedirectHttpResult>> HandleAsync(
         string? id, HttpContext context, Keeping keeping, DeskViews views, CancellationToken stopping)

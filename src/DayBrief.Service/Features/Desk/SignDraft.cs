@@ -12,8 +12,8 @@ internal static class SignDraft
 {
     internal static void Map(WebApplication app)
     {
-        app.MapPost("/desk/{id}/sign", SignAsync).ExcludeFromDescription().RequireAuthorization(Access.Signer).DisableAntiforgery();
-        app.MapPost("/desk/{id}/withdraw", WithdrawAsync).ExcludeFromDescription().RequireAuthorization(Access.Signer).DisableAntiforgery();
+        app.MapPost("/desk/{id}/sign", SignAsync).ExcludeFromDescription().RequireAuthorization(Access.Signer).RequireForm();
+        app.MapPost("/desk/{id}/withdraw", WithdrawAsync).ExcludeFromDescription().RequireAuthorization(Access.Signer).RequireForm();
     }
 
     private static async Task<Results<RedirectHttpResult, RazorComponentResult<DeskPage>, RazorComponentResult<NotFoundPage>>> SignAsync(

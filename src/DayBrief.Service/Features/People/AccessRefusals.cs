@@ -1,4 +1,5 @@
 using DayBrief.Service.Infrastructure;
+using DayBrief.Service.Languages;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.Authorization.Policy;
@@ -8,6 +9,8 @@ namespace DayBrief.Service.Features.People;
 /// <summary>What is answered to those who may not: programs get problem details, browsers a page.</summary>
 internal sealed class AccessRefusals(Trial trial) : IAuthorizationMiddlewareResultHandler
 {
+    private static readonly string NotForRole = Language.Text("Not for your role");
+
     public Task HandleAsync(RequestDelegate next, HttpContext context, AuthorizationPolicy policy, PolicyAuthorizationResult authorizeResult)
     {
         if (authorizeResult.Succeeded)
@@ -15,7 +18,7 @@ internal sealed class AccessRefusals(Trial trial) : IAuthorizationMiddlewareResu
         if (IsProgram(context.Request))
             return authorizeResult.Forbidden ? ForbidAsync(context) : ChallengeAsync(context);
         if (authorizeResult.Forbidden)
-            return ForbiddenPage.Result(context.Request).ExecuteAsync(context);
+            return NoticePage.Result(StatusCodes.Status403Forbidden, NotForRole, Language.Text("Your role does not cover this. An administrator can change it.")).ExecuteAsync(context);
         context.Response.Redirect($"/sign-in?returnUrl={Uri.EscapeDataString(BackTo(context.Request))}");
         return Task.CompletedTask;
     }

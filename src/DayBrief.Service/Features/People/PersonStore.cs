@@ -1,4 +1,5 @@
 using DayBrief.Service.Infrastructure;
+using DayBrief.Service.Languages;
 using LiteDB;
 
 namespace DayBrief.Service.Features.People;
@@ -62,16 +63,16 @@ internal sealed class PersonStore(Database database)
     {
         var errors = new FieldErrors();
         if (people.Any(other => other.IsCalled(person.Name)))
-            errors.Add("name", "Somebody has this name already.");
+            errors.Add("name", Language.Text("Somebody has this name already."));
         if (person.Email is { } email && people.Any(other => other.IsCalled(email)))
-            errors.Add("email", "Somebody has this e-mail address already.");
+            errors.Add("email", Language.Text("Somebody has this e-mail address already."));
         errors.ThrowIfAny();
     }
 
     private static void ThrowIfNobodyAdministers(IReadOnlyList<Person> people, Person before, Person after)
     {
         if (Administers(before) && !Administers(after) && !people.Any(other => other.Id != before.Id && Administers(other)))
-            throw InvalidInputException.Field("role", "This is the last administrator who can sign in. Make somebody else one first.");
+            throw InvalidInputException.Field("role", Language.Text("This is the last administrator who can sign in. Make somebody else one first."));
     }
 
     private static bool Administers(Person person) => person.CanSignIn && person.Role == Role.Administrator;

@@ -13,7 +13,7 @@ internal static class ShowSignedFile
         ["sha256"] = "text/plain",
     };
 
-    internal static void Map(WebApplication app) =>
+    internal static void Map(RouteGroupBuilder app) =>
         app.MapGet("/briefs/{id}/revisions/{number:int}/signed.{extension}", Handle).ExcludeFromDescription();
 
     private static Results<FileContentHttpResult, RazorComponentResult<NotFoundPage>> Handle(

@@ -1,0 +1,22 @@
+using DayBrief.Service.Infrastructure;
+using DayBrief.Service.Languages;
+using Microsoft.AspNetCore.Components;
+
+namespace DayBrief.Service.Features.People;
+
+/// <summary>A page or part of one in the reader's language, with what is wrong with its fields.</summary>
+public abstract class PageInLanguage : ComponentBase
+{
+    [CascadingParameter]
+    public HttpContext? Context { get; set; }
+
+    /// <summary>What was refused: a list of <see cref="ProblemError"/>, whose details are keys of the texts.</summary>
+    [Parameter]
+    public object? Refused { get; set; }
+
+    protected Language In => Context is null ? Language.English : Language.Of(Context.Request);
+
+    /// <summary>What is wrong with a field, in the reader's language.</summary>
+    protected string? ErrorOf(string field) =>
+        (Refused as IReadOnlyList<ProblemError>)?.FirstOrDefault(error => error.Field == field) is { } found ? In[found.Detail] : null;
+}

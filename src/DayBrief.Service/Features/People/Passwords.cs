@@ -1,0 +1,52 @@
+using DayBrief.Service.Languages;
+using Microsoft.AspNetCore.Identity;
+using Microsoft.Extensions.Options;
+
+namespace DayBrief.Service.Features.People;
+
+/// <summary>Hashes and checks passwords with the framework's hasher (PBKDF2 with HMAC-SHA-512, a salt each).</summary>
+/// <remarks>NIST SP 800-63B, 5.1.1: length counts, not a mixture of kinds of characters; every character is allowed, and long
+/// ones too. 210,000 rounds: OWASP Password Storage Cheat Sheet for this function.</remarks>
+internal sealed class Passwords
+{
+    public const int Least = 12;
+
+    /// <summary>Longer ones would only make the hasher work.</summary>
+    public const int Most = 256;
+
+    private const int FewestDifferent = 5;
+
+    private readonly PasswordHasher<Passwords> _hasher = new(Options.Create(new PasswordHasherOptions { IterationCount = 210_000 }));
+    private readonly string _nobodys;
+
+    public Passwords() => _nobodys = Hash(Secret.New());
+
+    public string Hash(string password) => _hasher.HashPassword(this, password);
+
+    /// <summary>Whether it is the password behind the hash. Takes as long when there is none, so that time tells nothing.</summary>
+    public PasswordVerificationResult Check(string? hash, string password)
+    {
+        var result = _hasher.VerifyHashedPassword(this, hash ?? _nobodys, password.Length > Most ? "" : password);
+        return hash is null ? PasswordVerificationResult.Failed : result;
+    }
+
+    /// <summary>Why a new password cannot be taken, as a key of the texts; null when it can.</summary>
+    public static string? Refuse(string password, string name, string? email)
+    {
+        if (password.EnumerateRunes().Count() < Least)
+            return Language.Text("The password needs at least 12 characters. A few words in a row are easy to remember and hard to guess.");
+        if (password.Length > Most)
+            return Language.Text("The password can have at most 256 characters.");
+        return IsGuessable(password, name, email)
+            ? Language.Text("This password is easy to guess: it repeats a few characters, or is your name. Choose another.")
+            : null;
+    }
+
+    private static bool IsGuessable(string password, string name, string? email)
+    {
+        var plain = Person.Plain(password);
+        return plain == Person.Plain(name)
+            || (email is not null && plain == Person.Plain(email))
+            || plain.EnumerateRunes().Distinct().Count() < FewestDifferent;
+    }
+}
