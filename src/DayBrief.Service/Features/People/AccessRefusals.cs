@@ -26,12 +26,12 @@ internal sealed class AccessRefusals(Trial trial) : IAuthorizationMiddlewareResu
     private static bool IsProgram(HttpRequest request) =>
         request.Path.StartsWithSegments("/api") || request.Headers.ContainsKey(ApiKeyHandler.Header);
 
-    private Task ChallengeAsync(HttpContext context)
+    private async Task ChallengeAsync(HttpContext context)
     {
         // RFC 9110, 11.6.1: an answer 401 says how to authenticate.
         context.Response.Headers.WWWAuthenticate = $"ApiKey header=\"{ApiKeyHandler.Header}\"";
-        var failure = context.Features.Get<IAuthenticateResultFeature>()?.AuthenticateResult?.Failure?.Message;
-        return WriteAsync(context, StatusCodes.Status401Unauthorized, "Sign-in or a key is needed.", failure ?? Missing());
+        var failure = (await context.AuthenticateAsync(ApiKeyHandler.SchemeName)).Failure?.Message;
+        await WriteAsync(context, StatusCodes.Status401Unauthorized, "Sign-in or a key is needed.", failure ?? Missing());
     }
 
     private string Missing() => trial.IsOn

@@ -9,11 +9,19 @@ internal static class NewPassword
     /// <exception cref="InvalidInputException">It cannot be taken, or was not typed the same twice.</exception>
     public static string Of(IFormCollection form, string name, string? email)
     {
+        var errors = new FieldErrors();
+        var password = Of(form, name, email, errors);
+        errors.ThrowIfAny();
+        return password;
+    }
+
+    public static string Of(IFormCollection form, string name, string? email, FieldErrors errors)
+    {
         var password = form["password"].ToString();
         if (Passwords.Refuse(password, name, email) is { } why)
-            throw InvalidInputException.Field("password", why);
-        return password == form["again"].ToString()
-            ? password
-            : throw InvalidInputException.Field("again", Language.Text("The two are not the same."));
+            errors.Add("password", why);
+        else if (password != form["again"].ToString())
+            errors.Add("again", Language.Text("The two are not the same."));
+        return password;
     }
 }

@@ -14,10 +14,8 @@ internal sealed record NewPerson(string Name, string? Email)
         form["name"].ToString().Trim(),
         form["email"].ToString().Trim() is { Length: > 0 } email ? email : null);
 
-    /// <exception cref="InvalidInputException">Name or e-mail address cannot be used.</exception>
-    public Person Checked(Role role, DateTimeOffset now)
+    public void Check(FieldErrors errors)
     {
-        var errors = new FieldErrors();
         if (Name.Length is 0 or > LongestName || Name.Any(char.IsControl))
             errors.Add("name", Language.Text("A name of at most 80 characters is needed."));
         // Names are for people, addresses for mail: so that nobody can take the other's address as his name.
@@ -25,6 +23,13 @@ internal sealed record NewPerson(string Name, string? Email)
             errors.Add("name", Language.Text("The name is no e-mail address; that has its own field."));
         if (Email is not null && (Email.Length > LongestEmail || !MailAddress.TryCreate(Email, out var address) || address.Address != Email))
             errors.Add("email", Language.Text("This is not an e-mail address."));
+    }
+
+    /// <exception cref="InvalidInputException">Name or e-mail address cannot be used.</exception>
+    public Person Checked(Role role, DateTimeOffset now)
+    {
+        var errors = new FieldErrors();
+        Check(errors);
         errors.ThrowIfAny();
         return new()
         {

@@ -26,7 +26,11 @@ internal static class SetUpFirst
         var entered = NewPerson.Of(form);
         try
         {
-            var person = entered.Checked(Role.Administrator, clock.GetUtcNow()) with { PasswordHash = passwords.Hash(NewPassword.Of(form, entered.Name, entered.Email)) };
+            var errors = new FieldErrors();
+            entered.Check(errors);
+            var password = NewPassword.Of(form, entered.Name, entered.Email, errors);
+            errors.ThrowIfAny();
+            var person = entered.Checked(Role.Administrator, clock.GetUtcNow()) with { PasswordHash = passwords.Hash(password) };
             if (!people.AddFirst(person))
                 return AcceptLink.Gone();
             link.Close();

@@ -10,7 +10,7 @@ namespace DayBrief.Service.Features.Automation.Status;
 internal static class AskForRun
 {
     internal static void Map(WebApplication app) =>
-        app.MapPost(ShowStatus.Path, HandleAsync).RequireAuthorization(Access.Instructor).DisableAntiforgery().ExcludeFromDescription();
+        app.MapPost(ShowStatus.Path, HandleAsync).RequireAuthorization(Access.Instructor).RequireForm().ExcludeFromDescription();
 
     private static async Task<RedirectHttpResult> HandleAsync(
         HttpContext context, SiteStore sites, IBackgroundJobClient jobs, AuditLog audit, TimeProvider clock, CancellationToken stopping)
