@@ -1,5 +1,6 @@
 using DayBrief.Service.Features.Arrivals;
 using DayBrief.Service.Features.Automation.Fetching;
+using DayBrief.Service.Features.Automation.Settings;
 using DayBrief.Service.Features.Automation.Status;
 using DayBrief.Service.Features.Automation.Work;
 
@@ -40,5 +41,6 @@ internal static class AutomationFeature
     {
         ShowStatus.Map(app, api);
         AskForRun.Map(app);
+        SetAutomation.Map(app);
     }
 }

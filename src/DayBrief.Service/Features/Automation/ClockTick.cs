@@ -1,5 +1,6 @@
 using DayBrief.Service.Infrastructure;
 using Hangfire;
+using Hangfire.States;
 
 namespace DayBrief.Service.Features.Automation;
 
@@ -12,13 +13,22 @@ internal sealed class ClockTick(DueRuns due, IBackgroundJobClient jobs)
     [AutomaticRetry(Attempts = 0)]
     public void Run()
     {
-        foreach (var slot in due.Now())
-            Ask(jobs, slot);
+        // What is due together at one site goes in the order of the jobs: the ascent before the draft, the draft before the
+        // reminder. Sites wait for nobody.
+        foreach (var site in due.Now().GroupBy(slot => slot.SiteId))
+        {
+            string? before = null;
+            foreach (var slot in site.OrderBy(slot => slot.Job))
+                before = before is null ? Ask(jobs, slot) : AskAfter(jobs, before, slot);
+        }
     }
 
     /// <summary>Puts one run into the queue.</summary>
-    public static void Ask(IBackgroundJobClient jobs, Slot slot) =>
+    public static string Ask(IBackgroundJobClient jobs, Slot slot) =>
         jobs.Enqueue<RunSlot>(Jobs.ByTheClock, run => run.RunAsync(slot, CancellationToken.None));
+
+    private static string AskAfter(IBackgroundJobClient jobs, string before, Slot slot) => jobs.ContinueJobWith<RunSlot>(
+        before, run => run.RunAsync(slot, CancellationToken.None), new EnqueuedState(Jobs.ByTheClock), JobContinuationOptions.OnAnyFinishedState);
 
     public static void Schedule(IRecurringJobManager recurring, IBackgroundJobClient jobs)
     {

@@ -19,7 +19,7 @@ internal static class AskForRun
         var (job, site) = (Job(form["job"].ToString()), form["site"].ToString());
         var now = clock.GetUtcNow();
         ClockTick.Ask(jobs, Slot.ByHand(job, site, Day(sites, job, site, now), now));
-        audit.Write(Who.Of(context), "Asked for a run", site.Length > 0 ? site : "installation", Choice.NameOf(job));
+        audit.Write(Who.Of(context), Languages.Language.Text("Asked for a run"), site.Length > 0 ? site : "installation", Choice.NameOf(job));
         return TypedResults.Redirect(ShowStatus.Path + "?asked");
     }
 
