@@ -1,6 +1,8 @@
 using System.Net;
 using DayBrief.Service.Features.People;
 using Hangfire.Logging;
+using Microsoft.AspNetCore.Hosting.Server;
+using Microsoft.AspNetCore.Hosting.Server.Features;
 using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.AspNetCore.TestHost;
 using Microsoft.Extensions.DependencyInjection;
@@ -31,7 +33,7 @@ public sealed class ServiceHost : IAsyncDisposable
     }
 
     /// <summary>Where a browser finds it; another place after a restart.</summary>
-    public Uri Address => _factory.ClientOptions.BaseAddress;
+    public Uri Address => new(_factory.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());
 
     /// <summary>What the service has logged since its start.</summary>
     internal KeptLog Log { get; private set; } = new();

@@ -13,7 +13,7 @@ internal static class SetAutomation
     internal static void Map(WebApplication app)
     {
         app.MapGet("/sites/{id}/automation", Show).RequireAuthorization(Access.Administrator).ExcludeFromDescription();
-        app.MapPost("/sites/{id}/automation", KeepAsync).RequireAuthorization(Access.Administrator).DisableAntiforgery().ExcludeFromDescription();
+        app.MapPost("/sites/{id}/automation", KeepAsync).RequireAuthorization(Access.Administrator).RequireForm().ExcludeFromDescription();
     }
 
     internal static string PathOf(string siteId) => $"/sites/{Uri.EscapeDataString(siteId)}/automation";

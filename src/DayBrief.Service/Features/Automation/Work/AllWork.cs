@@ -4,14 +4,14 @@ namespace DayBrief.Service.Features.Automation.Work;
 
 /// <summary>Which job does what.</summary>
 internal sealed class AllWork(
-    FetchSounding sounding, TakeDropFolder folder, FetchReports reports, PrepareDraft draft, RemindToSign reminder, BackUp backup, PurgeOld purge)
+    FetchSounding sounding, TakeDropFolder folder, FetchReports reports, PrepareDraft draft, RemindToSign reminder, WatchDay watch, BackUp backup, PurgeOld purge)
 {
     public Task<RunResult> DoAsync(SiteJson site, Slot slot, CancellationToken stopping) => slot.Job switch
     {
         AutomationJob.Sounding => sounding.RunAsync(site, slot, stopping),
         AutomationJob.Reports => reports.RunAsync(site, slot, stopping),
         AutomationJob.DropFolder => Task.FromResult(folder.Run(site, slot)),
-        AutomationJob.Draft => Task.FromResult(draft.Run(site, slot)),
+        AutomationJob.Draft => Task.FromResult(Draft(site, slot)),
         AutomationJob.Reminder => Task.FromResult(reminder.Run(site, slot)),
         _ => Task.FromResult(new RunResult(RunCode.NothingToDo)),
     };
@@ -22,4 +22,12 @@ internal sealed class AllWork(
         AutomationJob.Purge => purge.Run(),
         _ => new(RunCode.NothingToDo),
     };
+
+    /// <summary>A new draft is held at once against the reports that have come.</summary>
+    private RunResult Draft(SiteJson site, Slot slot)
+    {
+        var result = draft.Run(site, slot);
+        watch.Compare(site, slot.Date);
+        return result;
+    }
 }
