@@ -35,6 +35,7 @@ internal static class AutomationFeature
         services.AddTransient<RunSlot>();
         services.AddTransient<ClockTick>();
         services.AddHostedService<StartClock>();
+        services.AddHostedService<FollowSignatures>();
     }
 
     public static void MapAutomation(this WebApplication app, RouteGroupBuilder api)

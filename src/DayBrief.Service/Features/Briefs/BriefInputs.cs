@@ -7,7 +7,12 @@ public sealed record BriefInputs
 {
     public required string SoundingId { get; init; }
 
-    public required SiteJson Site { get; init; }
+    /// <summary>The site as a brief needs it: not what it has done by itself, whose addresses may hold a key.</summary>
+    public required SiteJson Site
+    {
+        get;
+        init => field = value with { Automation = null };
+    }
 
     public required DateOnly Date { get; init; }
 

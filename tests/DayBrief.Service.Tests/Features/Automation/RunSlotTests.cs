@@ -35,6 +35,17 @@ public sealed class RunSlotTests : IAsyncLifetime
         Assert.Equal(draft.Id, rig.Get<ReminderStore>().Of("demo", new(2026, 6, 24))!.BriefId);
     }
 
+    /// <summary>An address may hold a key of the club; a brief is read by everybody.</summary>
+    [Fact]
+    public async Task A_draft_does_not_carry_the_sites_addresses()
+    {
+        using var rig = Rig();
+        await rig.TickAsync(Morning.AddHours(1.6));
+        var draft = Assert.Single(rig.Get<BriefStore>().On(new(2026, 6, 24)));
+        Assert.NotNull(rig.Get<SiteStore>().Find("demo")!.Automation);
+        Assert.DoesNotContain("99999.csv", System.Text.Json.JsonSerializer.Serialize(draft, Infrastructure.Json.Line).Replace("{station}", "99999", StringComparison.Ordinal), StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Doubled_runs_and_doubled_ticks_do_nothing_twice()
     {
