@@ -1,4 +1,3 @@
-using System.Globalization;
 using DayBrief.BoundaryLayer;
 using DayBrief.Soundings;
 
@@ -16,21 +15,19 @@ internal static class AscentTime
         var start = sun.Sunrise ?? sun.Noon.AddHours(-12);
         if (valid is not { } at)
         {
-            cautions.Add(new("ascent-time-unknown", "The ascent does not say when it was made; it is taken as the air at sunrise."));
+            cautions.Add(new("ascent-time-unknown", Phrase.Of($"The ascent does not say when it was made; it is taken as the air at sunrise.")));
         }
         else if (at > (sun.Sunset ?? sun.Noon.AddHours(12)))
         {
-            cautions.Add(new("ascent-too-late", $"The ascent ({Text(at)}) is later than the day; nothing can be computed from it."));
+            cautions.Add(new("ascent-too-late", Phrase.Of($"The ascent ({at.UtcDateTime:d MMM HH:mm} UTC) is later than the day; nothing can be computed from it.")));
         }
         else if (at < start.AddHours(-12))
         {
-            cautions.Add(new("ascent-old", $"The ascent ({Text(at)}) is {(start - at).TotalHours:0} h older than the sunrise: the air may have changed since."));
+            cautions.Add(new("ascent-old", Phrase.Of($"The ascent ({at.UtcDateTime:d MMM HH:mm} UTC) is {(start - at).TotalHours:0} h older than the sunrise: the air may have changed since.")));
         }
         else if (at > start.AddHours(1))
         {
-            cautions.Add(new("ascent-after-sunrise", $"The ascent was made {(at - start).TotalHours:0.#} h after sunrise; what came before is not known."));
+            cautions.Add(new("ascent-after-sunrise", Phrase.Of($"The ascent was made {(at - start).TotalHours:0.#} h after sunrise; what came before is not known.")));
         }
     }
-
-    private static string Text(DateTimeOffset time) => time.UtcDateTime.ToString("d MMM HH:mm 'UTC'", CultureInfo.InvariantCulture);
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using DayBrief.BoundaryLayer;
 using DayBrief.Soundings;
 using DayBrief.Thermodynamics;
@@ -87,8 +86,8 @@ internal sealed class CloudAssessment
             .OrderBy(i => _track.LclM[i] - _track.DepthM[i])
             .Cast<int?>().FirstOrDefault();
         return nearest is { } i
-            ? Text($"No cumulus: when thermals come nearest, they reach {Height.FromMetres(_track.DepthM[i])} and would need {Height.FromMetres(_track.LclM[i])} to condense.")
-            : Text($"No cumulus: no thermals.");
+            ? Phrase.Of($"No cumulus: when thermals come nearest, they reach {Height.FromMetres(_track.DepthM[i])} and would need {Height.FromMetres(_track.LclM[i])} to condense.")
+            : Phrase.Of($"No cumulus: no thermals.");
     }
 
     private Height? BaseAtStrongest()
@@ -111,17 +110,18 @@ internal sealed class CloudAssessment
     {
         var broad = Ascent(i, BroadMixing);
         var (depth, topC) = (broad.TopM - _track.LclM[i], broad.TopKelvins - Temperature.ZeroCelsius);
-        var rise = broad.OutOfAscent ? "at least " : "";
+        var grown = Height.FromMetres(depth);
+        var deep = broad.OutOfAscent ? Phrase.Of($"at least {grown}") : Phrase.Of($"{grown}");
         if (over < 0 && depth >= DeepM)
         {
             over = i;
-            _reasons.Add(Text($"Overdevelopment from {_frame.Times[i]:HH:mm}: the broadest clouds grow {rise}{Height.FromMetres(depth)} deep, tops {topC:0} °C."));
+            _reasons.Add(Phrase.Of($"Overdevelopment from {_frame.Times[i]:HH:mm}: the broadest clouds grow {deep} deep, tops {topC:0} °C."));
         }
 
         if (shower < 0 && depth >= ShowerM && topC <= ShowerC)
         {
             shower = i;
-            _reasons.Add(Text($"Showers from {_frame.Times[i]:HH:mm}: clouds {rise}{Height.FromMetres(depth)} deep, tops {topC:0} °C (−10 °C or colder)."));
+            _reasons.Add(Phrase.Of($"Showers from {_frame.Times[i]:HH:mm}: clouds {deep} deep, tops {topC:0} °C (−10 °C or colder)."));
         }
 
         if (thunder < 0 && shower >= 0 && topC <= ThunderC)
@@ -138,8 +138,9 @@ internal sealed class CloudAssessment
         if (energy.CapeJkg < ThunderCape && !(k > ThunderK))
             return;
         thunder = i;
-        var index = k is { } known ? string.Create(CultureInfo.InvariantCulture, $", K index {known:0}") : "";
-        _reasons.Add(Text($"Thunder possible from {_frame.Times[i]:HH:mm}: CAPE {energy.CapeJkg:0} J/kg, inhibition {energy.CinJkg:0} J/kg{index}."));
+        _reasons.Add(k is { } known
+            ? Phrase.Of($"Thunder possible from {_frame.Times[i]:HH:mm}: CAPE {energy.CapeJkg:0} J/kg, inhibition {energy.CinJkg:0} J/kg, K index {known:0}.")
+            : Phrase.Of($"Thunder possible from {_frame.Times[i]:HH:mm}: CAPE {energy.CapeJkg:0} J/kg, inhibition {energy.CinJkg:0} J/kg."));
     }
 
     private bool SpreadsOut()
@@ -155,12 +156,10 @@ internal sealed class CloudAssessment
             var spread = (air - dewPoint).Kelvins;
             if (spread > SpreadDepressionK)
                 continue;
-            _reasons.Add(Text($"Cumulus spreads out: its tops stop under the inversion at {Height.FromMetres(baseM)} ({inversion.Strength.Kelvins:0.#} K), where the air is only {spread:0.#} K from saturation."));
+            _reasons.Add(Phrase.Of($"Cumulus spreads out: its tops stop under the inversion at {Height.FromMetres(baseM)} ({inversion.Strength.Kelvins:0.#} K), where the air is only {spread:0.#} K from saturation."));
             return true;
         }
 
         return false;
     }
-
-    private static Phrase Text(FormattableString text) => Phrase.Of(text);
 }

@@ -6,18 +6,18 @@ internal static class DayCautions
     public static void Add(DayFrame frame, DayTrack track, Headline headline, WindInLayer? wind, List<Caution> cautions)
     {
         if (frame.Sun.IsPolarNight)
-            cautions.Add(new("polar-night", "The sun does not rise on this date."));
+            cautions.Add(new("polar-night", Phrase.Of($"The sun does not rise on this date.")));
         if (frame.Sun.IsPolarDay)
-            cautions.Add(new("polar-day", "The sun does not set on this date: the day runs from midnight to midnight."));
+            cautions.Add(new("polar-day", Phrase.Of($"The sun does not set on this date: the day runs from midnight to midnight.")));
         if (headline.FirstUsable < 0)
             cautions.Add(new("no-usable-thermals", TypeAssessment.NoThermals(frame, headline)));
         if (track.TopOfAscentReached)
-            cautions.Add(new("top-of-ascent", "The thermals reach the top of the ascent: how much deeper they grow is not known."));
+            cautions.Add(new("top-of-ascent", Phrase.Of($"The thermals reach the top of the ascent: how much deeper they grow is not known.")));
         if (frame.Winds is null)
-            cautions.Add(new("no-winds", "The ascent has no winds: streets, drift and lean are not known; 4 m/s is taken for the ground's friction."));
+            cautions.Add(new("no-winds", Phrase.Of($"The ascent has no winds: streets, drift and lean are not known; 4 m/s is taken for the ground's friction.")));
         if (wind is { TooMuch: true })
-            cautions.Add(new("much-wind", "Wind or shear is so strong that thermals may be torn and hard to use."));
+            cautions.Add(new("much-wind", Phrase.Of($"Wind or shear is so strong that thermals may be torn and hard to use.")));
         if (frame.Prescribed is not null)
-            cautions.Add(new("prescribed-flux", "The heating was given, not computed from the sun."));
+            cautions.Add(new("prescribed-flux", Phrase.Of($"The heating was given, not computed from the sun.")));
     }
 }

@@ -67,15 +67,15 @@ public sealed class Phrase
         {
             // A change per kilometre is a change of 0.3048 of it per 1,000 ft.
             var value = rate.PerKilometre * (IsMetric ? 1 : 0.3048) * (rate.OfSpeed && !IsMetric ? Speed.FromMetresPerSecond(1).Knots : 1);
-            return string.Format(figures, translate(PerThousand(rate.OfSpeed)), value);
+            return string.Format(figures, PerThousand(rate.OfSpeed), value);
         }
 
         private string PerThousand(bool ofSpeed) => (ofSpeed, IsMetric) switch
         {
-            (true, true) => "{0:0.0} m/s per 1,000 m",
-            (true, false) => "{0:0.0} kt per 1,000 ft",
-            (false, true) => "{0:0.0} °C per 1,000 m",
-            (false, false) => "{0:0.0} °C per 1,000 ft",
+            (true, true) => translate("{0:0.0} m/s per 1,000 m"),
+            (true, false) => translate("{0:0.0} kt per 1,000 ft"),
+            (false, true) => translate("{0:0.0} °C per 1,000 m"),
+            (false, false) => translate("{0:0.0} °C per 1,000 ft"),
         };
 
         private string Said(Speed speed, string? format)

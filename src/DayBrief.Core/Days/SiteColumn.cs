@@ -42,9 +42,9 @@ internal sealed class SiteColumn
     {
         var rise = profile.Elevation is { } station ? (site.Elevation - station).Metres : 0;
         if (profile.Elevation is null)
-            cautions.Add(new("station-height-unknown", "The ascent does not say how high its station lies; it is taken as level with the site."));
+            cautions.Add(new("station-height-unknown", Phrase.Of($"The ascent does not say how high its station lies; it is taken as level with the site.")));
         if (profile.MoistHpa.Length == 0)
-            cautions.Add(new("no-dew-points", "The ascent has no dew points: cloud base, cover and moisture are not known."));
+            cautions.Add(new("no-dew-points", Phrase.Of($"The ascent has no dew points: cloud base, cover and moisture are not known.")));
         var points = Points(profile);
         if (rise > profile.Top.Metres - 500)
         {

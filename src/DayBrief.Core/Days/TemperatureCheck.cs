@@ -1,4 +1,3 @@
-using System.Globalization;
 using DayBrief.Units;
 
 namespace DayBrief.Days;
@@ -27,14 +26,23 @@ public sealed record TemperatureCheck(Temperature Asked, Temperature? EnergyBala
         if (check.Disagreement is { } difference && Math.Abs(difference.Kelvins) >= WorthSayingK)
             cautions.Add(new("temperature-disagreement", Words(check, difference.Kelvins, assumptions.Flux is not null)));
         if (check.Reached is not { } reached)
-            cautions.Add(new("temperature-not-reached", Text($"The maximum asked for ({asked.Celsius:0.#} °C) cannot be reached: there is no heating.")));
+            cautions.Add(new("temperature-not-reached", Phrase.Of($"The maximum asked for ({asked.Celsius:0.#} °C) cannot be reached: there is no heating.")));
         else if (Math.Abs((asked - reached).Kelvins) > 0.2)
-            cautions.Add(new("temperature-not-reached", Text($"The maximum asked for ({asked.Celsius:0.#} °C) cannot be reached by heating this ascent from the ground; the nearest is {reached.Celsius:0.#} °C.")));
+            cautions.Add(new("temperature-not-reached", Phrase.Of($"The maximum asked for ({asked.Celsius:0.#} °C) cannot be reached by heating this ascent from the ground; the nearest is {reached.Celsius:0.#} °C.")));
         return check;
     }
 
-    private static string Words(TemperatureCheck check, double kelvins, bool prescribed) => Text(
-        $"The maximum asked for ({check.Asked.Celsius:0.#} °C) is {Math.Abs(kelvins):0.#} K {(kelvins > 0 ? "above" : "below")} what {(prescribed ? "the given fluxes reach" : "sun and ground give")} ({check.EnergyBalance!.Value.Celsius:0.#} °C). The heating was multiplied by {check.HeatFactor:0.00} to reach it; check cloud, ground and the forecast.");
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+    private static Phrase Words(TemperatureCheck check, double kelvins, bool prescribed)
+    {
+        var (asked, difference, own, factor) = (check.Asked.Celsius, Math.Abs(kelvins), check.EnergyBalance!.Value.Celsius, check.HeatFactor);
+        var side = (kelvins > 0, prescribed) switch
+        {
+            (true, true) => Phrase.Of($"above what the given fluxes reach"),
+            (true, false) => Phrase.Of($"above what sun and ground give"),
+            (false, true) => Phrase.Of($"below what the given fluxes reach"),
+            (false, false) => Phrase.Of($"below what sun and ground give"),
+        };
+        return Phrase.Of(
+            $"The maximum asked for ({asked:0.#} °C) is {difference:0.#} K {side} ({own:0.#} °C). The heating was multiplied by {factor:0.00} to reach it; check cloud, ground and the forecast.");
+    }
 }

@@ -29,7 +29,7 @@ internal static class TypeAssessment
     {
         var at = headline.Strongest;
         var capped = headline.MaxDepthM < CappedLowM && StabilityAbove(frame.Air.Column, headline.MaxDepthM) >= StableKPerKm;
-        var cap = capped ? Text($"Capped low: stable air ends them at {Height.FromMetres(headline.MaxDepthM)}.") : null;
+        var cap = capped ? Phrase.Of($"Capped low: stable air ends them at {Height.FromMetres(headline.MaxDepthM)}.") : null;
         if (at < 0)
             return new() { Kind = ThermalKind.None, CappedLow = capped, Reasons = [NoThermals(frame, headline), .. cap is null ? [] : new[] { cap }] };
         var criteria = Criteria(frame, track, at, cloud).ToArray();
@@ -41,11 +41,11 @@ internal static class TypeAssessment
         var leaning = wind?.LeanDegrees > LeaningDegrees;
         var reasons = criteria.Where(c => c.Kind == kind).Select(c => Words(c)).ToList();
         if (criteria[0].Kind != kind)
-            reasons.Add(Text($"It takes {minutes:0} min of sun to lift the top by {Lift}."));
+            reasons.Add(Phrase.Of($"It takes {minutes:0} min of sun to lift the top by {Lift}."));
         if (leaning)
-            reasons.Add(Text($"Leaning: the shear tilts them by {wind!.LeanDegrees:0}°."));
+            reasons.Add(Phrase.Of($"Leaning: the shear tilts them by {wind!.LeanDegrees:0}°."));
         if (wind is { StreetsLikely: true, StreetSpacing: { } spacing })
-            reasons.Add(Text($"In streets: about {spacing} apart, along {wind.Mean.FromDegrees:0}°."));
+            reasons.Add(Phrase.Of($"In streets: about {spacing} apart, along {wind.Mean.FromDegrees:0}°."));
         if (cap is not null)
             reasons.Add(cap);
         return new()
@@ -106,32 +106,33 @@ internal static class TypeAssessment
         var value = criterion.Value;
         return criterion.Name.Split(',')[0] switch
         {
-            "sun to lift the top by 100 m" when value >= StoppedMinutes => Text($"Short-lived: the top no longer rises, however long the sun shines."),
-            "sun to lift the top by 100 m" when shortLived => Text($"Short-lived: it takes {value:0} min of sun to lift the top by {Lift}."),
-            "sun to lift the top by 100 m" => Text($"Broad: {value:0} min of sun lift the top by {Lift}."),
-            "stability above" => Text($"The air above is {(shortLived ? "stable" : "hardly stable")}: {new PerHeight(value, OfSpeed: false)}."),
-            "depth" => Text($"The layer is {(shortLived ? "shallow" : "deep")}: {Height.FromMetres(value)}."),
-            "turnover" => Text($"The air turns over in {value:0} min."),
-            "radius" => Text($"The average thermal is {(shortLived ? "narrow" : "wide")}: {Height.FromMetres(value)} radius."),
-            _ => shortLived ? Text($"No cumulus feeds them.") : Text($"Cumulus {Height.FromMetres(value)} deep feeds them."),
+            "sun to lift the top by 100 m" when value >= StoppedMinutes => Phrase.Of($"Short-lived: the top no longer rises, however long the sun shines."),
+            "sun to lift the top by 100 m" when shortLived => Phrase.Of($"Short-lived: it takes {value:0} min of sun to lift the top by {Lift}."),
+            "sun to lift the top by 100 m" => Phrase.Of($"Broad: {value:0} min of sun lift the top by {Lift}."),
+            "stability above" when shortLived => Phrase.Of($"The air above is stable: {new PerHeight(value, OfSpeed: false)}."),
+            "stability above" => Phrase.Of($"The air above is hardly stable: {new PerHeight(value, OfSpeed: false)}."),
+            "depth" when shortLived => Phrase.Of($"The layer is shallow: {Height.FromMetres(value)}."),
+            "depth" => Phrase.Of($"The layer is deep: {Height.FromMetres(value)}."),
+            "turnover" => Phrase.Of($"The air turns over in {value:0} min."),
+            "radius" when shortLived => Phrase.Of($"The average thermal is narrow: {Height.FromMetres(value)} radius."),
+            "radius" => Phrase.Of($"The average thermal is wide: {Height.FromMetres(value)} radius."),
+            _ => shortLived ? Phrase.Of($"No cumulus feeds them.") : Phrase.Of($"Cumulus {Height.FromMetres(value)} deep feeds them."),
         };
     }
 
     internal static Phrase NoThermals(DayFrame frame, Headline headline)
     {
         if (frame.FirstStep >= frame.Times.Length)
-            return Text($"The ascent is later than the day: no thermals can be computed from it.");
+            return Phrase.Of($"The ascent is later than the day: no thermals can be computed from it.");
         if (double.IsNaN(headline.MaxDepthM))
         {
             return frame.Sun.IsPolarNight && frame.Prescribed is null
-                ? Text($"The sun does not rise: no thermals.")
-                : Text($"The ground gives the air no heat: no thermals.");
+                ? Phrase.Of($"The sun does not rise: no thermals.")
+                : Phrase.Of($"The ground gives the air no heat: no thermals.");
         }
 
         return headline.MaxDepthM < frame.Site.UsableDepth.Metres
-            ? Text($"No usable thermals: they reach {Height.FromMetres(headline.MaxDepthM)}, the site asks for {frame.Site.UsableDepth}.")
-            : Text($"No usable thermals: none gives a climb of {frame.Site.UsableClimb:climb} up to {frame.Site.UsableDepth}.");
+            ? Phrase.Of($"No usable thermals: they reach {Height.FromMetres(headline.MaxDepthM)}, the site asks for {frame.Site.UsableDepth}.")
+            : Phrase.Of($"No usable thermals: none gives a climb of {frame.Site.UsableClimb:climb} up to {frame.Site.UsableDepth}.");
     }
-
-    private static Phrase Text(FormattableString text) => Phrase.Of(text);
 }

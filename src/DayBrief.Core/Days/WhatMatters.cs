@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using DayBrief.Units;
 
 namespace DayBrief.Days;
@@ -19,32 +18,32 @@ public sealed record WhatMatters(string Input, double Share, double DepthM, Phra
         if (ensemble.Members.Length < 20)
             return [];
         var depth = ensemble.Headlines.Select(headline => double.IsNaN(headline.MaxDepthM) ? 0 : headline.MaxDepthM).ToArray();
-        return [.. Inputs(frame.Assumptions)
-            .Select(input => Weigh(input, [.. ensemble.Members.Select(input.Value)], depth, frame.Site, maxScreenC))
+        return [.. Inputs(frame.Assumptions, maxScreenC)
+            .Select(input => Weigh(input, [.. ensemble.Members.Select(input.Value)], depth))
             .OrderByDescending(input => input.Share)
             .Take(2)
             .Where(input => input.Share > 0.01)];
     }
 
-    private static IEnumerable<Uncertain> Inputs(DayAssumptions assumptions)
+    private static IEnumerable<Uncertain> Inputs(DayAssumptions assumptions, double maxScreenC)
     {
         if ((assumptions.MixedTemperature ?? assumptions.MaxTemperature) is not null)
         {
-            yield return new("max-temperature", member => member.MaxTemperatureK, -1, "each degree below {0} °C");
+            yield return new("max-temperature", member => member.MaxTemperatureK, -1, Phrase.Of($"each degree below {Math.Round(maxScreenC):0} °C"));
         }
         else if (assumptions.Flux is null)
         {
-            yield return new("cloud", member => member.CloudOktas, 1, "each okta more of cloud");
-            yield return new("ground-wetness", member => member.Moisture, 0.2, "ground one step wetter than assumed");
+            yield return new("cloud", member => member.CloudOktas, 1, Phrase.Of($"each okta more of cloud"));
+            yield return new("ground-wetness", member => member.Moisture, 0.2, Phrase.Of($"ground one step wetter than assumed"));
         }
 
-        yield return new("dew-point", member => member.DewPointK, 1, "each degree more of dew point");
-        yield return new("air-aloft", member => member.AloftK, 1, "each degree that the air aloft is warmer than in the ascent");
-        yield return new("entrainment", member => Math.Log(member.EntrainmentFactor), 0.3, "a third more stirring at the top");
-        yield return new("subsidence", member => member.DivergencePerSecond, 3.5e-6, "air sinking 3.5 mm/s more at 1000 m");
+        yield return new("dew-point", member => member.DewPointK, 1, Phrase.Of($"each degree more of dew point"));
+        yield return new("air-aloft", member => member.AloftK, 1, Phrase.Of($"each degree that the air aloft is warmer than in the ascent"));
+        yield return new("entrainment", member => Math.Log(member.EntrainmentFactor), 0.3, Phrase.Of($"a third more stirring at the top"));
+        yield return new("subsidence", member => member.DivergencePerSecond, 3.5e-6, Phrase.Of($"air sinking 3.5 mm/s more at 1000 m"));
     }
 
-    private static WhatMatters Weigh(Uncertain input, double[] x, double[] depth, Site site, double maxScreenC)
+    private static WhatMatters Weigh(Uncertain input, double[] x, double[] depth)
     {
         var (meanX, meanY) = (x.Average(), depth.Average());
         var (xx, xy, yy) = (0.0, 0.0, 0.0);
@@ -57,9 +56,11 @@ public sealed record WhatMatters(string Input, double Share, double DepthM, Phra
 
         var share = xx > 0 && yy > 0 ? xy * xy / (xx * yy) : 0;
         var change = xx > 0 ? xy / xx * input.Step : 0;
-        var cause = string.Format(CultureInfo.InvariantCulture, input.Words, Math.Round(maxScreenC));
-        return new(input.Name, share, change, Phrase.Of($"{cause} {(change < 0 ? "costs" : "gains")} about {Height.FromMetres(Math.Abs(change))} of depth"));
+        var depthChange = Height.FromMetres(Math.Abs(change));
+        return new(input.Name, share, change, change < 0
+            ? Phrase.Of($"{input.Words} costs about {depthChange} of depth")
+            : Phrase.Of($"{input.Words} gains about {depthChange} of depth"));
     }
 
-    private sealed record Uncertain(string Name, Func<DayMember, double> Value, double Step, string Words);
+    private sealed record Uncertain(string Name, Func<DayMember, double> Value, double Step, Phrase Words);
 }

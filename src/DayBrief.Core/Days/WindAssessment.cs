@@ -56,7 +56,7 @@ internal static class WindAssessment
         var likely = mean.Speed.MetresPerSecond >= StreetWindMs && ratio <= StreetInstability && turn <= StreetTurnDegrees;
         if (likely)
         {
-            reasons.Add(Text(
+            reasons.Add(Phrase.Of(
                 $"Streets are likely: {mean.Speed} in the layer, turning {turn:0}° with height, depth {ratio:0} times the Obukhov length (25 or less)."));
         }
 
@@ -66,9 +66,9 @@ internal static class WindAssessment
     private static bool TooMuch(Wind mean, double shear, List<Phrase> reasons)
     {
         if (mean.Speed.MetresPerSecond > TooMuchWindMs)
-            reasons.Add(Text($"Much wind: {mean.Speed} in the layer; above {Speed.FromKnots(25)} thermals hardly hold together."));
+            reasons.Add(Phrase.Of($"Much wind: {mean.Speed} in the layer; above {Speed.FromKnots(25)} thermals hardly hold together."));
         if (shear > TooMuchShearMsPerKm)
-            reasons.Add(Text($"Much shear: {new PerHeight(shear, OfSpeed: true)}; above {new PerHeight(7, OfSpeed: true)} thermals are torn."));
+            reasons.Add(Phrase.Of($"Much shear: {new PerHeight(shear, OfSpeed: true)}; above {new PerHeight(7, OfSpeed: true)} thermals are torn."));
         return mean.Speed.MetresPerSecond > TooMuchWindMs || shear > TooMuchShearMsPerKm;
     }
 
@@ -81,7 +81,7 @@ internal static class WindAssessment
         var growth = Math.Max(Along(above) - Along(at), above.Speed.MetresPerSecond - at.Speed.MetresPerSecond);
         if (growth < WaveGrowthMs || above.Speed.MetresPerSecond < 7)
             return false;
-        reasons.Add(Text($"Wave is possible above the thermals: the wind grows by {Speed.FromMetresPerSecond(growth)} in the {Height.FromMetres(1500)} over them. A hint only."));
+        reasons.Add(Phrase.Of($"Wave is possible above the thermals: the wind grows by {Speed.FromMetresPerSecond(growth)} in the {Height.FromMetres(1500)} over them. A hint only."));
         return true;
     }
 
@@ -98,6 +98,4 @@ internal static class WindAssessment
 
         return best;
     }
-
-    private static Phrase Text(FormattableString text) => Phrase.Of(text);
 }

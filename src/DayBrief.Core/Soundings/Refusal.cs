@@ -1,12 +1,16 @@
+using DayBrief.Texts;
 using DayBrief.Units;
 
 namespace DayBrief.Soundings;
 
 /// <summary>One reason why an input cannot be used, and where it is.</summary>
 /// <param name="Code">Stable name for programs, such as "dew-point-above-temperature".</param>
-/// <param name="Message">What is wrong and what to do; one sentence or two.</param>
-public sealed record Refusal(string Code, string Message)
+/// <param name="Words">What is wrong and what to do; one sentence or two.</param>
+public sealed record Refusal(string Code, Words Words)
 {
+    /// <summary>The words in English.</summary>
+    public string Message => Words.ToString();
+
     /// <summary>Line of the text, from 1.</summary>
     public int? Line { get; init; }
 

@@ -1,3 +1,4 @@
+using DayBrief.Texts;
 using DayBrief.Units;
 
 namespace DayBrief.Soundings;
@@ -15,6 +16,10 @@ public enum Severity
 /// <summary>One finding about an ascent.</summary>
 /// <param name="Severity">How much it matters.</param>
 /// <param name="Code">Stable name for programs, such as "superadiabatic-layer".</param>
-/// <param name="Message">What is wrong, where, and what was done or should be done; one sentence or two.</param>
+/// <param name="Words">What is wrong, where, and what was done or should be done; one sentence or two.</param>
 /// <param name="Level">The level it is about, if it is about one.</param>
-public sealed record Remark(Severity Severity, string Code, string Message, Pressure? Level = null);
+public sealed record Remark(Severity Severity, string Code, Words Words, Pressure? Level = null)
+{
+    /// <summary>The words in English.</summary>
+    public string Message => Words.ToString();
+}

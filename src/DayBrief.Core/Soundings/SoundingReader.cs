@@ -1,6 +1,7 @@
 using DayBrief.Soundings.Formats;
 using DayBrief.Soundings.Formats.Typed;
 using DayBrief.Soundings.Quality;
+using DayBrief.Texts;
 
 namespace DayBrief.Soundings;
 
@@ -71,7 +72,9 @@ public static class SoundingReader
         {
             if (ascents.Count > 1)
             {
-                ascents[i].Note("several-ascents", $"The input holds {ascents.Count} ascents; this one is taken{(i > 0 ? $", because {i} before it cannot be used" : "")}.");
+                ascents[i].Note("several-ascents", i == 0
+                    ? Words.Of($"The input holds {ascents.Count} ascents; this one is taken.")
+                    : Words.Of($"The input holds {ascents.Count} ascents; this one is taken, because {i} before it cannot be used."));
             }
 
             if (Attempt(ascents[i], refusals) is { } sounding)

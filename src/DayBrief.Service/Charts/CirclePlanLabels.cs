@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace DayBrief.Service.Charts;
 
 /// <summary>The names on the plan of centring.</summary>
@@ -9,26 +7,26 @@ internal static class CirclePlanLabels
 
     public static void Draw(CirclePlanPlot plot)
     {
-        var (input, geometry) = (plot.Input, plot.Geometry);
+        var (input, geometry, say) = (plot.Input, plot.Geometry, plot.Input.In);
         var seconds = input.Seconds;
         var outside = input.CircleRadiusM + (10 / plot.Scale);
         var begin = input.LagDeg + input.RollOutAfterDeg;
-        Near(plot, geometry.OnCircle(0, outside), "weakest air", Plain, right: false);
-        Near(plot, geometry.OnCircle(input.LagDeg, outside), seconds is { } lag ? $"felt {S(lag.Lag)} later" : "felt here", Plain, right: false);
+        Near(plot, geometry.OnCircle(0, outside), say["weakest air"], Plain, right: false);
+        Near(plot, geometry.OnCircle(input.LagDeg, outside), seconds is { } lag ? say.Say($"felt {lag.Lag:0.#} s later") : say["felt here"], Plain, right: false);
         var side = input.TurnsRight ? -1 : 1;
-        Aside(plot, geometry.OnCircle(begin), side, seconds is { } wait ? $"roll out {S(wait.Wait)} after" : "roll out", Plain with { Bold = true, Ink = Ink.Accent });
+        Aside(plot, geometry.OnCircle(begin), side, seconds is { } wait ? say.Say($"roll out {wait.Wait:0.#} s after") : say["roll out"], Plain with { Bold = true, Ink = Ink.Accent });
         var (from, to) = geometry.Straight;
         if (seconds is { } level)
-            Aside(plot, new((from.X + to.X) / 2, (from.Y + to.Y) / 2), -side, $"level {S(level.Level)}", Plain with { Ink = Ink.Accent });
-        string[] core = input.CoreMs is { } updraft ? [$"core {input.In.Vertical(updraft)}", input.In.Vertical(updraft), "core"] : ["core"];
+            Aside(plot, new((from.X + to.X) / 2, (from.Y + to.Y) / 2), -side, say.Say($"level {level.Level:0.#} s"), Plain with { Ink = Ink.Accent });
+        string[] core = input.CoreMs is { } updraft ? [say.Say($"core {say.Vertical(updraft)}"), say.Vertical(updraft), say["core"]] : [say["core"]];
         _ = Array.Exists(core, name => Near(plot, new(0, 0), name, Plain with { Bold = true }, right: true));
         var edge = input.Contours.MaxBy(contour => contour.RadiusM)!;
         foreach (var contour in input.Contours.Where(contour => contour != edge))
-            Along(plot, contour.RadiusM, input.In.Vertical(contour.UpdraftMs), 0, 0);
+            Along(plot, contour.RadiusM, say.Vertical(contour.UpdraftMs), 0, 0);
         var (first, later) = (geometry.Centre, geometry.NewCentre);
-        Near(plot, new(first.X - (0.6 * input.CircleRadiusM), side * 0.8 * input.CircleRadiusM), "circle now", Plain, right: false);
-        Near(plot, new(later.X + (0.6 * input.CircleRadiusM), later.Y + (side * 0.8 * input.CircleRadiusM)), "circle after", Plain with { Bold = true, Ink = Ink.Accent }, right: true);
-        Along(plot, edge.RadiusM, edge.UpdraftMs < 0.05 ? "edge of the lift" : $"edge, {input.In.Vertical(edge.UpdraftMs)}", 12, 72);
+        Near(plot, new(first.X - (0.6 * input.CircleRadiusM), side * 0.8 * input.CircleRadiusM), say["circle now"], Plain, right: false);
+        Near(plot, new(later.X + (0.6 * input.CircleRadiusM), later.Y + (side * 0.8 * input.CircleRadiusM)), say["circle after"], Plain with { Bold = true, Ink = Ink.Accent }, right: true);
+        Along(plot, edge.RadiusM, edge.UpdraftMs < 0.05 ? say["edge of the lift"] : say.Say($"edge, {say.Vertical(edge.UpdraftMs)}"), 12, 72);
     }
 
     private static bool Near(CirclePlanPlot plot, Point place, string text, TextStyle style, bool right) =>
@@ -61,6 +59,4 @@ internal static class CirclePlanLabels
             }
         }
     }
-
-    private static string S(double seconds) => $"{seconds.ToString("0.#", CultureInfo.InvariantCulture)} s";
 }

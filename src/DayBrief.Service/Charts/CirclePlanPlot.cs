@@ -25,7 +25,7 @@ internal sealed class CirclePlanPlot
         _origin = new(SideRoom + (left * Scale), HeadRoom + (up * Scale));
         Drawing = new(
             input.Width, HeadRoom + ((up + down) * Scale) + FootRoom,
-            "Centring, seen from above", CirclePlanWords.Describe(input, Geometry));
+            input.In["Centring, seen from above"], CirclePlanWords.Describe(input, Geometry));
         Frame = new(2, 2, input.Width - 2, Drawing.Height - FootRoom + 8);
         Labels = new(Drawing, Frame);
         if (input.Wind is not null)

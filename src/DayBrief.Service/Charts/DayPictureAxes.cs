@@ -19,18 +19,18 @@ internal static class DayPictureAxes
     public static void Draw(DayPicturePlot plot)
     {
         var (frame, unit) = (plot.Frame, plot.Input.Unit);
-        plot.Outside.Write(new(2, 12), $"{unit.Name()} above the field", Small);
+        plot.Outside.Write(new(2, 12), plot.Input.In.Say($"{unit.Name()} above the field"), Small);
         foreach (var metres in unit.Ticks(plot.TopM, 6))
         {
             var y = plot.Y(metres);
             plot.Drawing.Line(frame.Left, y, frame.Right, y, metres == 0 ? new Stroke(Ink.Black, 1.2) : Stroke.Grid);
-            plot.Drawing.Text(frame.Left - 5, y + 3.5, unit.FromMetres(metres).ToString("N0", CultureInfo.InvariantCulture), Small with { Anchor = Anchor.End });
+            plot.Drawing.Text(frame.Left - 5, y + 3.5, unit.FromMetres(metres).ToString("N0", plot.Input.Language.Culture), Small with { Anchor = Anchor.End });
         }
 
         plot.Drawing.Line(frame.Left, frame.Top, frame.Left, frame.Bottom, Stroke.Fine);
         plot.Drawing.Line(frame.Right, frame.Top, frame.Right, frame.Bottom, Stroke.Fine);
-        Edge(plot, frame.Left, plot.From, plot.Input.Sunrise is null ? "" : "sunrise", Anchor.Start);
-        Edge(plot, frame.Right, plot.To, plot.Input.Sunset is null ? "" : "sunset", Anchor.End);
+        Edge(plot, frame.Left, plot.From, plot.Input.Sunrise is null ? "" : plot.Input.In["sunrise"], Anchor.Start);
+        Edge(plot, frame.Right, plot.To, plot.Input.Sunset is null ? "" : plot.Input.In["sunset"], Anchor.End);
         foreach (var key in plot.Input.KeyTimes.OrderByDescending(key => key.Time))
             Mark(plot, key);
         for (var hour = 3 * ((plot.From.Hour / 3) + 1); hour <= plot.To.Hour; hour += 3)
@@ -43,18 +43,18 @@ internal static class DayPictureAxes
         Level(plot, plot.Input.FreezingLevelM, "0 °C", Freezing);
         Level(plot, plot.Input.JudgedTopM, plot.Input.Language["instructor's top"], Judged);
         var reached = plot.Input.Moments.Any(m => (m.P90M ?? m.UsableTopM) > plot.Input.CeilingM);
-        Level(plot, plot.Input.CeilingM, "ceiling", reached ? Ceiling with { Ink = Ink.Warning } : Ceiling);
-        var unit = plot.Input.In;
+        Level(plot, plot.Input.CeilingM, plot.Input.In["ceiling [of the field]"], reached ? Ceiling with { Ink = Ink.Warning } : Ceiling);
+        var say = plot.Input.In;
         string?[] above =
         [
-            plot.Input.CeilingM is { } ceiling && ceiling > plot.TopM ? $"ceiling {unit.Text(ceiling)}" : null,
-            plot.Input.FreezingLevelM is { } freezing && freezing > plot.TopM ? $"0 °C {unit.Text(freezing)}" : null,
-            plot.Input.Moments.Max(m => m.CloudTopM) is { } cloud && cloud > plot.TopM ? $"cloud tops {unit.Text(cloud)}" : null,
+            plot.Input.CeilingM is { } ceiling && ceiling > plot.TopM ? $"{say["ceiling [of the field]"]} {say.Text(ceiling)}" : null,
+            plot.Input.FreezingLevelM is { } freezing && freezing > plot.TopM ? $"0 °C {say.Text(freezing)}" : null,
+            plot.Input.Moments.Max(m => m.CloudTopM) is { } cloud && cloud > plot.TopM ? $"{say["cloud tops"]} {say.Text(cloud)}" : null,
         ];
         var names = above.OfType<string>().ToArray();
         for (var count = names.Length; count > 0; count--)
         {
-            var text = $"higher up: {string.Join(", ", names.Take(count))}";
+            var text = say.Say($"higher up: {string.Join(", ", names.Take(count))}");
             if (plot.Outside.Place(text, Small with { Anchor = Anchor.End }, new Point(plot.Frame.Right, 12)))
                 return;
         }

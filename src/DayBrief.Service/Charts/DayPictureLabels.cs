@@ -3,8 +3,6 @@ namespace DayBrief.Service.Charts;
 /// <summary>The names of what the picture of the day shows, beside what they name.</summary>
 internal static class DayPictureLabels
 {
-    private const string Range = "8 chances in 10: within the dots";
-
     private static readonly double[] Asides = [0, -14, 14, -30, 30];
 
     public static void Draw(DayPicturePlot plot)
@@ -13,7 +11,7 @@ internal static class DayPictureLabels
         {
             var style = new TextStyle(15) { Bold = true, Anchor = Anchor.Middle, Halo = true };
             var (middle, low) = ((plot.Frame.Left + plot.Frame.Right) / 2, plot.Frame.Bottom);
-            plot.Labels.Place("no usable thermals", style, new(middle, low - 30), new(middle, low - 60), new(middle, low - 90));
+            plot.Labels.Place(plot.Input.In["no usable thermals"], style, new(middle, low - 30), new(middle, low - 60), new(middle, low - 90));
         }
 
         NameTop(plot);
@@ -28,7 +26,7 @@ internal static class DayPictureLabels
             return;
         var at = plot.At(best.Time, best.UsableTopM!.Value);
         plot.Drawing.Circle(at.X, at.Y, 2.6, fill: Ink.Black);
-        var name = $"usable top {plot.Input.In.Text(best.UsableTopM!.Value)}";
+        var name = plot.Input.In.Say($"usable top {plot.Input.In.Text(best.UsableTopM!.Value)}");
         var style = new TextStyle(12) { Bold = true, Halo = true, Anchor = Anchor.Middle };
         foreach (var spot in
             from down in Enumerable.Range(0, 60).Select(i => i < 45 ? 18 + (4 * i) : -8 - (4 * (i - 45)))
@@ -52,7 +50,7 @@ internal static class DayPictureLabels
             from down in Enumerable.Range(0, 12)
             from aside in Asides
             select new Point(name.X + aside, name.Y + 13 + (4 * down));
-        plot.Labels.Place(Range, new TextStyle(11) { Ink = Ink.Accent, Halo = true, Anchor = Anchor.Middle }, [.. spots]);
+        plot.Labels.Place(plot.Input.In["8 chances in 10: within the dots"], new TextStyle(11) { Ink = Ink.Accent, Halo = true, Anchor = Anchor.Middle }, [.. spots]);
     }
 
     private static void NameCloud(DayPicturePlot plot)
@@ -63,13 +61,13 @@ internal static class DayPictureLabels
         var thick = cloudy.MaxBy(m => (m.CloudTopM ?? m.CloudBaseM) - m.CloudBaseM)!;
         var (low, high) = (plot.Y(thick.CloudBaseM!.Value), plot.Y(Math.Min(plot.TopM, thick.CloudTopM ?? thick.CloudBaseM.Value)));
         var bases = cloudy.Select(m => m.CloudBaseM!.Value).ToArray();
-        var unit = plot.Input.In;
-        var range = unit.Figure(bases.Min()) == unit.Figure(bases.Max())
-            ? unit.Text(bases.Max())
-            : $"{unit.Figure(bases.Min())}–{unit.Text(bases.Max())}";
+        var say = plot.Input.In;
+        var range = say.Figure(bases.Min()) == say.Figure(bases.Max())
+            ? say.Text(bases.Max())
+            : $"{say.Figure(bases.Min())}–{say.Text(bases.Max())}";
         var style = new TextStyle(11) { Halo = true, Anchor = Anchor.Middle };
         var x = plot.X(thick.Time);
-        foreach (var text in new[] { $"cloud, base {range}", "cloud" })
+        foreach (var text in new[] { say.Say($"cloud, base {range}"), say["cloud"] })
         {
             var half = (Typeface.WidthOf(text, style.Size) / 2) + 2;
             var within = Math.Clamp(x, plot.Frame.Left + half, plot.Frame.Right - half);
@@ -89,11 +87,12 @@ internal static class DayPictureLabels
                 continue;
             var style = new TextStyle(11) { Anchor = Anchor.Middle, Halo = true };
             var middle = (end + start) / 2;
-            if (plot.Labels.IsFree(new(middle, plot.Frame.Bottom - 22), "no usable", style))
-            {
-                plot.Labels.Write(new(middle, plot.Frame.Bottom - 22), "no usable", style);
-                plot.Labels.Write(new(middle, plot.Frame.Bottom - 9), "thermals", style);
-            }
+            var lines = Typeface.Wrap(plot.Input.In["no usable thermals"], 60, style.Size);
+            var top = plot.Frame.Bottom - 9 - (13 * (lines.Count - 1));
+            if (!plot.Labels.IsFree(new(middle, top), lines[0], style))
+                continue;
+            for (var line = 0; line < lines.Count; line++)
+                plot.Labels.Write(new(middle, top + (13 * line)), lines[line], style);
         }
     }
 }

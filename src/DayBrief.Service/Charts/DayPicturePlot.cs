@@ -22,7 +22,7 @@ internal sealed class DayPicturePlot
         (_from, _to) = (From.ToTimeSpan().TotalHours, To.ToTimeSpan().TotalHours);
         TopM = TopOf(input);
         Frame = new(LeftMargin, TopMargin, input.Width - RightMargin, input.Height - BottomMargin);
-        Drawing = new(input.Width, input.Height, "The day: how high and when", DayPictureWords.Describe(input));
+        Drawing = new(input.Width, input.Height, input.In["The day: how high and when"], DayPictureWords.Describe(input));
         Labels = new(Drawing, Frame);
         Outside = new(Drawing, new(0, 0, input.Width, input.Height));
     }

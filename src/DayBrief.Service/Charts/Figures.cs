@@ -30,6 +30,10 @@ internal readonly record struct Figures(HeightUnit Unit, Language Language)
         (Unit == HeightUnit.Feet ? Speed.FromMetresPerSecond(metresPerSecond).Knots : metresPerSecond)
             .ToString(format, Language.Culture).Replace('-', '−');
 
+    /// <summary>A temperature with its unit.</summary>
+    public string Celsius(double celsius, string format = "0.#") =>
+        $"{celsius.ToString(format, Language.Culture).Replace('-', '−')} °C";
+
     private string Rounded(double metres, double step) =>
         (Math.Round(Unit.FromMetres(metres) / step) * step).ToString("N0", Language.Culture);
 }

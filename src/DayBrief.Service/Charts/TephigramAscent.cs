@@ -1,4 +1,3 @@
-using System.Globalization;
 using DayBrief.Soundings;
 using DayBrief.Units;
 
@@ -29,8 +28,8 @@ internal static class TephigramAscent
     {
         foreach (var inversion in Shown(plot).OrderByDescending(found => found.Strength.Kelvins).Take(3))
             NameInversion(plot, inversion);
-        NameCurve(plot, plot.Ascent(plot.SurfaceHpa, plot.TopHpa), "temperature", right: true);
-        NameCurve(plot, DewPoints(plot), "dew point", right: false);
+        NameCurve(plot, plot.Ascent(plot.SurfaceHpa, plot.TopHpa), plot.Input.In["temperature"], right: true);
+        NameCurve(plot, DewPoints(plot), plot.Input.In["dew point"], right: false);
     }
 
     /// <summary>Those that start on the sheet and weigh half a degree or more.</summary>
@@ -61,15 +60,15 @@ internal static class TephigramAscent
 
     private static void NameInversion(TephigramPlot plot, Inversion inversion)
     {
-        var kelvins = inversion.Strength.Kelvins.ToString("0.#", CultureInfo.InvariantCulture);
+        var strength = plot.Input.In.Celsius(inversion.Strength.Kelvins);
         var column = Column(plot, inversion);
         var style = new TextStyle(11) { Ink = Ink.Grey, Halo = true };
-        var text = $"inversion {kelvins} °C";
+        var text = plot.Input.In.Say($"inversion {strength}");
         var beside = new Point(column.Right, (column.Top + column.Bottom) / 2);
         if (plot.Labels.PlaceNear(text, style, beside, gap: 3, reach: 2))
             return;
         var curve = plot.Ascent(inversion.BasePressure.Hectopascals, inversion.TopPressure.Hectopascals);
         if (curve.Count == 0 || !plot.Labels.PlaceNear(text, style, curve[curve.Count / 2], reach: 2))
-            plot.Labels.PlaceNear($"+{kelvins} °C", style, beside, gap: 3, reach: 2);
+            plot.Labels.PlaceNear($"+{strength}", style, beside, gap: 3, reach: 2);
     }
 }

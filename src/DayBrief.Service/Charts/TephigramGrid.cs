@@ -55,11 +55,11 @@ internal static class TephigramGrid
     /// <summary>Pressure and height at the left edge; the ground first, then every isobar that has room.</summary>
     private static void Heights(TephigramPlot plot)
     {
-        var unit = plot.Input.Unit;
+        var (unit, say) = (plot.Input.Unit, plot.Input.In);
         var (pressure, height) = (26.0, plot.Frame.Left - 5);
         plot.Drawing.Text(pressure, 24, "hPa", Small with { Anchor = Anchor.End });
-        plot.Drawing.Text(height, 12, $"{unit.Name()} above", Small with { Anchor = Anchor.End });
-        plot.Drawing.Text(height, 24, "the field", Small with { Anchor = Anchor.End });
+        plot.Drawing.Text(height, 12, say.Say($"{unit.Name()} above [the field, on two lines]"), Small with { Anchor = Anchor.End });
+        plot.Drawing.Text(height, 24, say["the field [on two lines]"], Small with { Anchor = Anchor.End });
         var free = double.PositiveInfinity;
         foreach (var hpa in Isobars(plot).Prepend(plot.SurfaceHpa))
         {
@@ -67,7 +67,7 @@ internal static class TephigramGrid
             if (y > free || plot.Profile.HeightAt(Pressure.FromHectopascals(hpa)) is not { } above)
                 continue;
             plot.Drawing.Text(pressure, y, hpa.ToString("0", CultureInfo.InvariantCulture), Small with { Anchor = Anchor.End });
-            plot.Drawing.Text(height, y, plot.Input.In.Figure(above.Metres), new TextStyle(11) { Anchor = Anchor.End });
+            plot.Drawing.Text(height, y, say.Figure(above.Metres), new TextStyle(11) { Anchor = Anchor.End });
             free = y - 13;
         }
     }
@@ -79,7 +79,7 @@ internal static class TephigramGrid
             return;
         Point Back(double by) => new(end.X - (by * 0.707) - 2, end.Y + (by * 0.707) - 2);
         plot.Labels.Place(
-            $"{celsius.ToString("0", CultureInfo.InvariantCulture).Replace('-', '−')} °C",
+            plot.Input.In.Celsius(celsius, "0"),
             Small with { Rotation = -45, Halo = true, Anchor = Anchor.End },
             Back(6), Back(20), Back(45), Back(75));
     }
@@ -94,7 +94,7 @@ internal static class TephigramGrid
                 continue;
             Point Along(double by) => new(from.X + (by * 0.707) + 2, from.Y + (by * 0.707) - 2);
             var style = Small with { Rotation = 45, Halo = true };
-            if (plot.Labels.Place("dry adiabat", style, Along(8), Along(30), Along(60), Along(90)))
+            if (plot.Labels.Place(plot.Input.In["dry adiabat"], style, Along(8), Along(30), Along(60), Along(90)))
                 return;
         }
     }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using DayBrief.Soundings;
 using DayBrief.Thermodynamics;
 using DayBrief.Units;
@@ -88,7 +87,7 @@ internal static class TephigramHeating
         var x = plot.Scale.At(stage.Surface.Celsius, plot.SurfaceHpa).X;
         var y = plot.Frame.Bottom + 13;
         var style = new TextStyle(11) { Bold = true, Anchor = Anchor.Middle };
-        var celsius = $"{stage.Surface.Celsius.ToString("0.#", CultureInfo.InvariantCulture).Replace('-', '−')} °C";
+        var celsius = plot.Input.In.Celsius(stage.Surface.Celsius);
         var (upper, lower) = (new Point(x, y), new Point(x, y + 13));
         if (!plot.Outside.IsFree(upper, stage.Label, style) || !plot.Outside.IsFree(lower, celsius, style))
         {
@@ -130,10 +129,11 @@ internal static class TephigramHeating
         }
 
         var at = plot.Scale.At(cloud.Celsius, cloud.Hpa);
-        var text = plot.Input.In.Text(height.Metres);
+        var say = plot.Input.In;
+        var text = say.Text(height.Metres);
         string[] names = cloud.Reached
-            ? [$"cloud base {text}", $"base {text}", text]
-            : [$"cloud would form at {text}", $"cloud from {text}", $"cloud {text}"];
+            ? [say.Say($"cloud base {text}"), say.Say($"base {text}"), text]
+            : [say.Say($"cloud would form at {text}"), say.Say($"cloud from {text}"), say.Say($"cloud {text}")];
         var style = new TextStyle(11) { Bold = cloud.Reached, Halo = true };
         _ = Array.Exists(names, name => plot.Labels.PlaceNear(name, style, at, gap: 17));
     }
@@ -146,12 +146,12 @@ internal static class TephigramHeating
         var style = new TextStyle(11) { Ink = Ink.Grey, Halo = true, Anchor = Anchor.End };
         var line = plot.Points(Mixing(plot, dewPoint, cloud.Hpa));
         plot.Labels.Place(
-            $"{grams.ToString("0.0", CultureInfo.InvariantCulture)} g/kg",
+            plot.Input.In.Say($"{grams:0.0} g/kg"),
             style,
             [.. line.Skip(2).Select(p => new Point(p.X - 5, p.Y + 4)), .. line.Skip(2).Select(p => new Point(p.X + 46, p.Y + 4))]);
         var cloudAir = plot.Points(Saturated(plot, cloud.Celsius, cloud.Hpa));
         plot.Labels.Place(
-            "air in cloud",
+            plot.Input.In["air in cloud"],
             style with { Anchor = Anchor.Start },
             [.. cloudAir.Reverse().Skip(2).Select(p => new Point(p.X + 6, p.Y + 4))]);
     }

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace DayBrief.Service.Charts;
 
 /// <summary>The thermal from the side: its width and lean by height, air drawn in below and pushed out above, the usable
@@ -30,12 +28,12 @@ internal static class ThermalSection
     private static void Heights(ThermalSectionPlot plot)
     {
         var (frame, unit) = (plot.Frame, plot.Input.Unit);
-        plot.Drawing.Text(2, 12, $"{unit.Name()} above the field", Small);
+        plot.Drawing.Text(2, 12, plot.Input.In.Say($"{unit.Name()} above the field"), Small);
         foreach (var metres in unit.Ticks(plot.TopM, 6))
         {
             var y = plot.Y(metres);
             plot.Drawing.Line(frame.Left, y, frame.Left - 4, y, Stroke.Fine);
-            plot.Drawing.Text(frame.Left - 7, y + 3.5, unit.FromMetres(metres).ToString("N0", CultureInfo.InvariantCulture), Small with { Anchor = Anchor.End });
+            plot.Drawing.Text(frame.Left - 7, y + 3.5, unit.FromMetres(metres).ToString("N0", plot.Input.Language.Culture), Small with { Anchor = Anchor.End });
         }
 
         plot.Drawing.Line(frame.Left, frame.Top, frame.Left, frame.Bottom, Stroke.Fine);
@@ -43,9 +41,8 @@ internal static class ThermalSection
         plot.Drawing.Hatch(
             [new(frame.Left, frame.Bottom), new(frame.Right, frame.Bottom), new(frame.Right, frame.Bottom + 5), new(frame.Left, frame.Bottom + 5)],
             3, 45, new Stroke(Ink.Grey, 0.4));
-        var times = plot.Exaggeration.ToString("0.#", CultureInfo.InvariantCulture);
         plot.Drawing.Text(
-            frame.Right, 12, times == "1" ? "widths to scale" : $"widths drawn × {times}", Small with { Anchor = Anchor.End });
+            frame.Right, 12, Math.Abs(plot.Exaggeration - 1) < 0.05 ? plot.Input.In["widths to scale"] : plot.Input.In.Say($"widths drawn × {plot.Exaggeration:0.#}"), Small with { Anchor = Anchor.End });
     }
 
     /// <summary>A cloud over the thermal's head: a flat base where it condenses, hatched, open above.</summary>
@@ -62,7 +59,7 @@ internal static class ThermalSection
         plot.Labels.Keep(cloud);
         var roomRight = plot.Frame.Right - right > left - plot.Frame.Left;
         plot.Labels.PlaceNear(
-            $"cloud base {plot.Input.In.Text(metres)}", Name with { Bold = true },
+            plot.Input.In.Say($"cloud base {plot.Input.In.Text(metres)}"), Name with { Bold = true },
             new(roomRight ? right : left, y), gap: 4, rightFirst: roomRight);
     }
 
@@ -93,14 +90,14 @@ internal static class ThermalSection
         }
 
         var at = plot.Edge(strongest, 0);
-        plot.Labels.PlaceNear($"core {plot.Input.In.Vertical(strongest.UpdraftMs)}", Name, plot.Edge(strongest, 1) with { Y = at.Y }, gap: 8);
+        plot.Labels.PlaceNear(plot.Input.In.Say($"core {plot.Input.In.Vertical(strongest.UpdraftMs)}"), Name, plot.Edge(strongest, 1) with { Y = at.Y }, gap: 8);
     }
 
     private static void Usable(ThermalSectionPlot plot)
     {
         if (plot.Input.Usable is not var (bottom, top))
             return;
-        var (frame, unit) = (plot.Frame, plot.Input.In);
+        var (frame, say) = (plot.Frame, plot.Input.In);
         foreach (var y in new[] { plot.Y(bottom), plot.Y(top) })
         {
             plot.Drawing.Line(frame.Left, y, frame.Right, y, Bound);
@@ -110,8 +107,8 @@ internal static class ThermalSection
         var bar = new Frame(frame.Left, plot.Y(top), frame.Left + 6, plot.Y(bottom));
         plot.Drawing.Rectangle(bar.Left, bar.Top, bar.Width, bar.Height, fill: Ink.Black);
         plot.Labels.Keep(bar);
-        plot.Labels.PlaceNear($"usable to {unit.Text(top)}", Name with { Bold = true }, new(bar.Right, plot.Y(top) + 9), gap: 2);
-        plot.Labels.PlaceNear($"from {unit.Text(bottom)}", Name, new(bar.Right, plot.Y(bottom) - 8), gap: 2);
+        plot.Labels.PlaceNear(say.Say($"usable to {say.Text(top)}"), Name with { Bold = true }, new(bar.Right, plot.Y(top) + 9), gap: 2);
+        plot.Labels.PlaceNear(say.Say($"from {say.Text(bottom)} [upwards]"), Name, new(bar.Right, plot.Y(bottom) - 8), gap: 2);
     }
 
     /// <summary>Arrows at the edges where air is drawn in or pushed out, as long as it is fast; the fastest are named.</summary>
@@ -128,8 +125,8 @@ internal static class ThermalSection
                 FlowArrow(plot, slice, side, 26 * slice.OutwardMs / fastest);
         }
 
-        NameFlow(plot, slices.MinBy(slice => slice.OutwardMs)!, "in");
-        NameFlow(plot, slices.MaxBy(slice => slice.OutwardMs)!, "out");
+        NameFlow(plot, slices.MinBy(slice => slice.OutwardMs)!, inward: true);
+        NameFlow(plot, slices.MaxBy(slice => slice.OutwardMs)!, inward: false);
     }
 
     private static void FlowArrow(ThermalSectionPlot plot, ThermalSlice slice, int side, double length)
@@ -143,12 +140,13 @@ internal static class ThermalSection
         plot.Labels.Keep([from, to], 3);
     }
 
-    private static void NameFlow(ThermalSectionPlot plot, ThermalSlice slice, string way)
+    private static void NameFlow(ThermalSectionPlot plot, ThermalSlice slice, bool inward)
     {
-        if (way == "in" ? slice.OutwardMs > -0.005 : slice.OutwardMs < 0.005)
+        if (inward ? slice.OutwardMs > -0.005 : slice.OutwardMs < 0.005)
             return;
         var edge = plot.Edge(slice, 1);
-        var text = $"{way} {plot.Input.In.Vertical(Math.Abs(slice.OutwardMs))}";
+        var speed = plot.Input.In.Vertical(Math.Abs(slice.OutwardMs));
+        var text = inward ? plot.Input.In.Say($"in {speed}") : plot.Input.In.Say($"out {speed}");
         plot.Labels.PlaceNear(text, Name with { Ink = Ink.Accent }, edge with { X = edge.X + 30 }, gap: 5);
     }
 
@@ -157,7 +155,7 @@ internal static class ThermalSection
         var y = plot.Frame.Bottom + 18;
         if (plot.Input.DriftMs is not { } drift)
             return;
-        var text = drift < 0.25 ? "hardly drifts" : $"drifts {plot.Input.In.Length(60 * drift, 50)} a minute downwind";
+        var text = drift < 0.25 ? plot.Input.In["hardly drifts"] : plot.Input.In.Say($"drifts {plot.Input.In.Length(60 * drift, 50)} a minute downwind");
         plot.Drawing.Text(plot.Frame.Right - 34, y, text, Name with { Anchor = Anchor.End });
         if (drift >= 0.25)
             Arrow.Draw(plot.Drawing, new(plot.Frame.Right - 28, y - 4), new(plot.Frame.Right, y - 4), Outline, 8);

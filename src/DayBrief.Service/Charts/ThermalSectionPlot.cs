@@ -23,7 +23,7 @@ internal sealed class ThermalSectionPlot
         _middleM = (left + right) / 2;
         Exaggeration = Math.Min(4, (Frame.Width - (2 * NameRoom)) / (right - left) / (Frame.Height / TopM));
         Exaggeration = Exaggeration >= 1 ? Math.Floor(2 * Exaggeration) / 2 : Exaggeration;
-        Drawing = new(input.Width, input.Height, "The thermal from the side", ThermalSectionWords.Describe(input, Slices));
+        Drawing = new(input.Width, input.Height, input.In["The thermal from the side"], ThermalSectionWords.Describe(input, Slices));
         Labels = new(Drawing, Frame);
     }
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using DayBrief.Service.Languages;
 using DayBrief.Units;
@@ -34,16 +33,16 @@ internal static class WindByHeight
     private const double Feathers = 23;
 
     private static readonly TextStyle Small = new(11) { Ink = Ink.Grey };
-    private static readonly TextStyle Figures = new(13);
+    private static readonly TextStyle Plain = new(13);
 
     public static Drawing Draw(WindByHeightInput input)
     {
         var levels = input.Levels.OrderByDescending(level => level.HeightM).ToArray();
         var drawing = new Drawing(
-            input.Width, Head + (Row * Math.Max(1, levels.Length)) + 6, "Wind by height", Describe(input, levels));
-        drawing.Text(2, 12, $"{input.Unit.Name()} above the field", Small);
+            input.Width, Head + (Row * Math.Max(1, levels.Length)) + 6, input.In["Wind by height"], Describe(input, levels));
+        drawing.Text(2, 12, input.In.Say($"{input.Unit.Name()} above the field"), Small);
         if (levels.Length == 0)
-            drawing.Text(2, Head + 15, "not known", Figures);
+            drawing.Text(2, Head + 15, input.In["not known"], Plain);
         for (var i = 0; i < levels.Length; i++)
             DrawRow(drawing, input, levels[i], Head + (Row * i));
         var ground = Head + (Row * levels.Length);
@@ -52,15 +51,15 @@ internal static class WindByHeight
         return drawing;
     }
 
-    internal static string Say(Wind? wind)
+    internal static string Say(Wind? wind, Figures say)
     {
         if (wind is not { } known)
-            return "not known";
+            return say["not known"];
         var knots = Math.Round(known.Speed.Knots);
         if (knots == 0)
-            return "calm";
+            return say["calm"];
         var from = (Math.Floor((known.FromDegrees / 10) + 0.5) * 10) is var tens && tens == 0 ? 360 : tens;
-        return string.Create(CultureInfo.InvariantCulture, $"{from:000}° {knots:0} kt");
+        return say.Say($"{from:000}° {knots:0} kt");
     }
 
     private static void DrawRow(Drawing drawing, WindByHeightInput input, WindLevel level, double top)
@@ -68,11 +67,11 @@ internal static class WindByHeight
         var (middle, baseline) = (top + (Row / 2), top + (Row / 2) + 4.5);
         if (top > Head)
             drawing.Line(0, top, input.Width, top, Stroke.Grid);
-        var height = level.HeightM <= 0 ? "field" : input.In.Figure(level.HeightM);
-        drawing.Text(52, baseline, height, Figures with { Anchor = Anchor.End });
+        var height = level.HeightM <= 0 ? input.In["field"] : input.In.Figure(level.HeightM);
+        drawing.Text(52, baseline, height, Plain with { Anchor = Anchor.End });
         if (level.Wind is { } wind)
             Barb(drawing, new(88, middle), wind, input.SouthernHemisphere);
-        drawing.Text(124, baseline, Say(level.Wind), Figures with { Bold = level.Wind is not null });
+        drawing.Text(124, baseline, Say(level.Wind, input.In), Plain with { Bold = level.Wind is not null });
         if (level.Note is { } note)
             DrawNote(drawing, note, middle);
     }
@@ -105,13 +104,14 @@ internal static class WindByHeight
 
     private static string Describe(WindByHeightInput input, WindLevel[] levels)
     {
-        var text = new StringBuilder("Wind by height above the field, from the ground up.");
+        var say = input.In;
+        var text = new StringBuilder(say["Wind by height above the field, from the ground up."]);
         if (levels.Length == 0)
-            text.Append(" Not known.");
+            text.Append(' ').Append(say["Not known."]);
         foreach (var level in levels.Reverse())
         {
-            var height = level.HeightM <= 0 ? "Field" : input.In.Text(level.HeightM);
-            text.Append(' ').Append(height).Append(": ").Append(Say(level.Wind));
+            var height = level.HeightM <= 0 ? say["At the field"] : say.Text(level.HeightM);
+            text.Append(' ').Append(height).Append(": ").Append(Say(level.Wind, say));
             text.Append(level.Note is { } note ? $" ({note})." : ".");
         }
 

@@ -1,3 +1,5 @@
+using DayBrief.Texts;
+
 namespace DayBrief.Service.Infrastructure;
 
 /// <summary>Collects what is wrong with the fields of one input, so that all of it is told at once.</summary>
@@ -8,7 +10,7 @@ internal sealed class FieldErrors(string? prefix = null)
     /// <summary>All that was found wrong until now.</summary>
     public IReadOnlyList<ProblemError> All => _errors;
 
-    public void Add(string field, string detail) =>
+    public void Add(string field, Words detail) =>
         _errors.Add(new ProblemError(detail, Field: prefix is null ? field : $"{prefix}.{field}"));
 
     /// <summary>A number within its range; 0 and an error otherwise.</summary>
@@ -16,9 +18,10 @@ internal sealed class FieldErrors(string? prefix = null)
     {
         if (value is { } number && number >= min && number <= max)
             return number;
-        Add(field, value is null
-            ? $"{field} is required: a number from {min} to {max}."
-            : $"{field} must be from {min} to {max}; it is {value}.");
+        if (value is null)
+            Add(field, $"{field} is required: a number from {min} to {max}.");
+        else
+            Add(field, $"{field} must be from {min} to {max}; it is {value}.");
         return min <= 0 && max >= 0 ? 0 : min;
     }
 

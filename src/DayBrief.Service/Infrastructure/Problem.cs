@@ -1,13 +1,14 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using DayBrief.Soundings;
+using DayBrief.Texts;
 using Microsoft.AspNetCore.Mvc;
 
 namespace DayBrief.Service.Infrastructure;
 
 /// <summary>One reason inside problem details: what is wrong and where.</summary>
 internal sealed record ProblemError(
-    string Detail,
+    [property: JsonIgnore] Words Words,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Code = null,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] int? Line = null,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Group = null,
@@ -15,8 +16,12 @@ internal sealed record ProblemError(
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] double? LevelHpa = null,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] long? ByteOffset = null)
 {
+    /// <summary>The words in English, as programs get them.</summary>
+    [JsonPropertyOrder(-1)]
+    public string Detail => Words.ToString();
+
     public static ProblemError Of(Refusal refusal) => new(
-        refusal.Message,
+        refusal.Words,
         refusal.Code,
         refusal.Line,
         refusal.Group,
@@ -77,5 +82,5 @@ internal sealed class InvalidInputException(params IReadOnlyList<ProblemError> e
 {
     public IReadOnlyList<ProblemError> Errors => errors;
 
-    public static InvalidInputException Field(string field, string detail) => new(new ProblemError(detail, Field: field));
+    public static InvalidInputException Field(string field, Words detail) => new(new ProblemError(detail, Field: field));
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Resources;
+using DayBrief.Texts;
 
 namespace DayBrief.Service.Languages;
 
@@ -47,14 +48,17 @@ public sealed class Language
     public string Say(FormattableString text) =>
         string.Format(Culture, this[text.Format], text.GetArguments());
 
+    /// <summary>A message of the core or about an input.</summary>
+    public string Say(Words words) => words.In(Culture, text => this[text]);
+
     /// <summary>One text for one thing, another for several.</summary>
     public string Say(long count, FormattableString one, FormattableString several) => Say(count == 1 ? one : several);
 
     /// <summary>A day in full, such as "Thursday 21 May 2026".</summary>
-    public string Date(DateOnly date) => date.ToString(this["dddd d MMMM yyyy"], Culture);
+    public string Date(DateOnly date) => date.ToString(this[Language.Text("dddd d MMMM yyyy")], Culture);
 
     /// <summary>A short date with the time of day, already in the zone wanted.</summary>
-    public string DateAndTime(DateTimeOffset local) => local.ToString(this["ddd d MMM yyyy HH:mm"], Culture);
+    public string DateAndTime(DateTimeOffset local) => local.ToString(this[Language.Text("ddd d MMM yyyy HH:mm")], Culture);
 
     /// <summary>Marks a text that is said elsewhere, so that the test of the resources finds it.</summary>
     public static string Text(string text) => text;

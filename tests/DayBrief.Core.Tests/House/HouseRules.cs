@@ -9,13 +9,14 @@ public sealed partial class HouseRules
     private static readonly Dictionary<string, string[]> CoreMayUse = new()
     {
         ["Units"] = [],
+        ["Texts"] = [],
         ["Numerics"] = ["Units"],
         ["Thermodynamics"] = ["Units", "Numerics"],
-        ["Soundings"] = ["Units", "Numerics", "Thermodynamics"],
-        ["Reports"] = ["Units"],
+        ["Soundings"] = ["Units", "Texts", "Numerics", "Thermodynamics"],
+        ["Reports"] = ["Units", "Texts"],
         ["BoundaryLayer"] = ["Units", "Numerics", "Thermodynamics", "Soundings"],
-        ["Flight"] = ["Units", "Numerics"],
-        ["Days"] = ["Units", "Numerics", "Thermodynamics", "Soundings", "Reports", "BoundaryLayer", "Flight"],
+        ["Flight"] = ["Units", "Texts", "Numerics"],
+        ["Days"] = ["Units", "Texts", "Numerics", "Thermodynamics", "Soundings", "Reports", "BoundaryLayer", "Flight"],
     };
 
     private static readonly Dictionary<string, string[]> ServiceMayUse = new()

@@ -4,6 +4,8 @@ namespace DayBrief.Service.Charts;
 
 public sealed class WindByHeightTests
 {
+    private static readonly Figures English = new(HeightUnit.Feet, Languages.Language.English);
+
     [Theory]
     [InlineData(320)]
     [InlineData(360)]
@@ -20,10 +22,10 @@ public sealed class WindByHeightTests
     [InlineData(52, 9.4, "050° 9 kt")]
     [InlineData(90, 0.4, "calm")]
     public void A_wind_is_said_in_tens_of_degrees_and_whole_knots(double from, double knots, string said) =>
-        Assert.Equal(said, WindByHeight.Say(Wind.From(from, Speed.FromKnots(knots))));
+        Assert.Equal(said, WindByHeight.Say(Wind.From(from, Speed.FromKnots(knots)), English));
 
     [Fact]
-    public void A_missing_wind_is_not_known() => Assert.Equal("not known", WindByHeight.Say(null));
+    public void A_missing_wind_is_not_known() => Assert.Equal("not known", WindByHeight.Say(null, English));
 
     [Fact]
     public void The_highest_stands_at_the_top_and_the_field_at_the_bottom()

@@ -1,3 +1,5 @@
+using DayBrief.Texts;
+
 namespace DayBrief.Flight.Terrain;
 
 /// <summary>The ground under the thermals of a site.</summary>
@@ -47,4 +49,4 @@ public static class TerrainCautions
 /// <summary>One caution.</summary>
 /// <param name="Code">Its name in results.</param>
 /// <param name="Text">Its words.</param>
-public sealed record TerrainCaution(string Code, string Text);
+public sealed record TerrainCaution(string Code, Words Text);

@@ -1,4 +1,4 @@
-using System.Globalization;
+using DayBrief.Texts;
 using DayBrief.Units;
 
 namespace DayBrief.Soundings.Formats;
@@ -6,17 +6,20 @@ namespace DayBrief.Soundings.Formats;
 /// <summary>Where a value stands in its input, so that a refusal can point at it.</summary>
 internal readonly record struct Origin(int? Line = null, string? Group = null, string? Field = null, long? ByteOffset = null)
 {
-    /// <summary>As words: "Line 4, group 70136", "levels[3].temperatureC", "Byte 120"; empty where nothing is known.</summary>
-    public override string ToString() => string.Join(", ", new[]
+    /// <summary>"Line 4, group 70136", "levels[3].temperatureC", "Byte 120"; null where nothing is known.</summary>
+    public Words? Words => new[]
     {
-        Line is { } line ? string.Create(CultureInfo.InvariantCulture, $"Line {line}") : null,
-        ByteOffset is { } offset ? string.Create(CultureInfo.InvariantCulture, $"Byte {offset}") : null,
-        Group is null ? null : $"group {Group}",
-        Field,
-    }.Where(part => part is not null));
+        Line is { } line ? Texts.Words.Of($"Line {line}") : null,
+        ByteOffset is { } offset ? Texts.Words.Of($"Byte {offset}") : null,
+        Group is { } group ? Texts.Words.Of($"group {group}") : null,
+        Field is { } name ? Texts.Words.Of($"{name}") : null,
+    }.OfType<Words>().Aggregate(default(Words), (all, part) => all is null ? part : Texts.Words.Of($"{all}, {part}"));
 
-    public Refusal Refusal(string code, string message, double? levelHpa = null) =>
-        new(code, ToString() is { Length: > 0 } where ? $"{where}: {message}" : message)
+    /// <summary>The same in English; empty where nothing is known.</summary>
+    public override string ToString() => Words?.ToString() ?? "";
+
+    public Refusal Refusal(string code, Words message, double? levelHpa = null) =>
+        new(code, Words is { } where ? Texts.Words.Of($"{where}: {message}") : message)
         {
             Line = Line,
             Group = Group,
@@ -25,6 +28,6 @@ internal readonly record struct Origin(int? Line = null, string? Group = null, s
             Level = levelHpa is >= 0 and < 2000 ? Pressure.FromHectopascals(levelHpa.Value) : null,
         };
 
-    public InvalidSoundingException Refuse(string code, string message, double? levelHpa = null) =>
+    public InvalidSoundingException Refuse(string code, Words message, double? levelHpa = null) =>
         new(Refusal(code, message, levelHpa));
 }

@@ -1,3 +1,5 @@
+using DayBrief.Texts;
+
 namespace DayBrief.Soundings.Formats;
 
 /// <summary>One ascent as a format reports it: levels with their origin, not checked and not merged yet.</summary>
@@ -34,7 +36,7 @@ internal sealed class ReadAscent
         Levels.Add(level);
     }
 
-    public void Warn(string code, string message) => Remarks.Add(Severity.Warning, code, message);
+    public void Warn(string code, Words message) => Remarks.Add(Severity.Warning, code, message);
 
-    public void Note(string code, string message) => Remarks.Add(Severity.Info, code, message);
+    public void Note(string code, Words message) => Remarks.Add(Severity.Info, code, message);
 }

@@ -1,3 +1,4 @@
+using DayBrief.Texts;
 using DayBrief.Units;
 
 namespace DayBrief.Soundings.Formats;
@@ -10,7 +11,7 @@ internal sealed class RemarkList
     private readonly List<Remark> _kept = [];
     private readonly OrderedDictionary<string, (Severity Severity, int Count)> _counts = [];
 
-    public void Add(Severity severity, string code, string message, double? levelHpa = null)
+    public void Add(Severity severity, string code, Words message, double? levelHpa = null)
     {
         var count = _counts.TryGetValue(code, out var known) ? known.Count + 1 : 1;
         _counts[code] = (severity, count);

@@ -28,7 +28,7 @@ internal static class DewPointCheck
                 ascent.Remarks.Add(
                     Severity.Warning,
                     "dew-point-above-temperature",
-                    $"{level.At("dewPointC")}: the dew point {level.DewPointC:0.#} °C is above the temperature {level.TemperatureC:0.#} °C; taken as saturated.",
+                    $"{level.At("dewPointC").Words}: the dew point {level.DewPointC:0.#} °C is above the temperature {level.TemperatureC:0.#} °C; taken as saturated.",
                     level.PressureHpa);
             }
         }

@@ -1,4 +1,5 @@
 using DayBrief.Soundings.Formats;
+using DayBrief.Texts;
 
 namespace DayBrief.Soundings.Quality;
 
@@ -32,12 +33,13 @@ internal static class Gaps
         var low = below.HeightAglM < LowestM;
         if (gap > (low ? LowGapHpa : HighGapHpa))
         {
+            var meaning = turnsReported
+                ? Words.Of("the report names every turn of more than 1 °C, so there is none")
+                : Words.Of("an inversion there would not show");
             remarks.Add(
                 low && !turnsReported ? Severity.Warning : Severity.Info,
                 "pressure-gap",
-                $"No temperature between {below.PressureHpa:0.#} and {above.PressureHpa:0.#} hPa; {(turnsReported
-                    ? "the report names every turn of more than 1 °C, so there is none"
-                    : "an inversion there would not show")}.",
+                $"No temperature between {below.PressureHpa:0.#} and {above.PressureHpa:0.#} hPa; {meaning}.",
                 below.PressureHpa);
         }
     }

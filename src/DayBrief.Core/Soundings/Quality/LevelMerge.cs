@@ -1,4 +1,5 @@
 using DayBrief.Soundings.Formats;
+using DayBrief.Texts;
 using DayBrief.Units;
 
 namespace DayBrief.Soundings.Quality;
@@ -31,9 +32,9 @@ internal static class LevelMerge
 
     private static ReadLevel Both(ReadLevel kept, ReadLevel other, RemarkList remarks)
     {
-        Compare(kept, other, "temperature", kept.TemperatureC, other.TemperatureC, 0.05, "°C", remarks);
-        Compare(kept, other, "dew point", kept.DewPointC, other.DewPointC, 0.05, "°C", remarks);
-        Compare(kept, other, "height", kept.HeightM, other.HeightM, 0.5, "m", remarks);
+        Compare(kept, other, Words.Of("temperature"), kept.TemperatureC, other.TemperatureC, 0.05, "°C", remarks);
+        Compare(kept, other, Words.Of("dew point"), kept.DewPointC, other.DewPointC, 0.05, "°C", remarks);
+        Compare(kept, other, Words.Of("height"), kept.HeightM, other.HeightM, 0.5, "m", remarks);
         CompareWind(kept, other, remarks);
         return kept with
         {
@@ -52,7 +53,7 @@ internal static class LevelMerge
         other.TemperatureC is null || Math.Abs(other.TemperatureC.Value - kept.TemperatureC!.Value) < 0.05 ? other.DewPointC : null;
 
     private static void Compare(
-        ReadLevel kept, ReadLevel other, string what, double? keptValue, double? otherValue, double same, string unit, RemarkList remarks)
+        ReadLevel kept, ReadLevel other, Words what, double? keptValue, double? otherValue, double same, string unit, RemarkList remarks)
     {
         if (keptValue is { } a && otherValue is { } b && Math.Abs(a - b) > same)
         {
@@ -79,8 +80,8 @@ internal static class LevelMerge
 
     private static string Code(ReadLevel kept, ReadLevel other) => kept.Rank == other.Rank ? "duplicate-level" : "parts-disagree";
 
-    private static string Rule(ReadLevel kept, ReadLevel other) =>
-        kept.Rank == other.Rank ? "the first is kept" : "the first, of the more reliable group, is kept";
+    private static Words Rule(ReadLevel kept, ReadLevel other) =>
+        kept.Rank == other.Rank ? Words.Of("the first is kept") : Words.Of("the first, of the more reliable group, is kept");
 
-    private static string Wind(ReadLevel level) => $"{level.WindFromDeg:0}° {level.WindMs / Speed.MetresPerSecondPerKnot:0.#} kt";
+    private static Words Wind(ReadLevel level) => Words.Of($"{level.WindFromDeg:0}° {level.WindMs / Speed.MetresPerSecondPerKnot:0.#} kt");
 }

@@ -59,7 +59,7 @@ internal static class PossibleValues
             return level with { WindFromDeg = 0 };
         }
 
-        ascent.Note("wind-incomplete", $"{level.At(level.WindMs is null ? "windSpeedKt" : "windDirectionDeg")}: direction or speed is missing; the wind of this level is left out.");
+        ascent.Note("wind-incomplete", $"{level.At(level.WindMs is null ? "windSpeedKt" : "windDirectionDeg").Words}: direction or speed is missing; the wind of this level is left out.");
         return level with { WindMs = null, WindFromDeg = null };
     }
 }

@@ -1,4 +1,5 @@
 using DayBrief.Soundings.Formats;
+using DayBrief.Texts;
 using DayBrief.Thermodynamics;
 
 namespace DayBrief.Soundings.Quality;
@@ -36,9 +37,9 @@ internal static class SuperadiabaticLayers
         var depth = top.HeightAglM - bottom.HeightAglM;
         var lapse = 1000 * (bottom.TemperatureC - top.TemperatureC) / Math.Max(depth, 1);
         var shallow = isAtGround && depth <= ShallowM;
-        var meaning = shallow ? "usual over heated ground"
-            : isAtGround ? "heated ground, but deeper than usual; check it"
-            : "a wet sensor above cloud, or a wrong value; check it";
+        var meaning = shallow ? Words.Of("usual over heated ground")
+            : isAtGround ? Words.Of("heated ground, but deeper than usual; check it")
+            : Words.Of("a wet sensor above cloud, or a wrong value; check it");
         remarks.Add(
             shallow ? Severity.Info : Severity.Warning,
             "superadiabatic-layer",

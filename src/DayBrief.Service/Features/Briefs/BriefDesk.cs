@@ -103,7 +103,7 @@ internal sealed class BriefDesk(BriefStore briefs, RevisionStore revisions, Soun
         }
         catch (InvalidReportException refused)
         {
-            throw new InvalidInputException(new ProblemError(refused.Message, "not-a-report", refused.Line, refused.Group, field));
+            throw new InvalidInputException(new ProblemError(refused.Words, "not-a-report", refused.Line, refused.Group, field));
         }
     }
 

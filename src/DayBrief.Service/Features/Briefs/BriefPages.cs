@@ -27,7 +27,7 @@ internal sealed class BriefPages(BriefDesk desk, TechniqueDesk technique, IBackg
             [nameof(PhonePage.Made)] = made,
             [nameof(PhonePage.For)] = reader,
             [nameof(PhonePage.Now)] = desk.Now,
-            [nameof(PhonePage.Technique)] = TechniqueView.For(made.Brief, pilot, reader.IsMetric, made.Inputs.InstructorNote, technique, jobs),
+            [nameof(PhonePage.Technique)] = TechniqueView.For(made.Brief, pilot, reader.Figures, made.Inputs.InstructorNote, technique, jobs),
         });
     }
 

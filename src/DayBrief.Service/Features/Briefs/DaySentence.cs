@@ -14,7 +14,7 @@ internal static class DaySentence
         var strength = Strength(climb.MetresPerSecond, reader);
         var thermals = day.Cloud switch
         {
-            { Unknown: true } => reader["thermals"],
+            { Unknown: true } => reader["thermals [cloud not known]"],
             { Dry: true } => reader["dry thermals"],
             { MaxCoverOktas: < 0.5 } => reader["almost dry thermals"],
             _ => reader["thermals under cumulus"],

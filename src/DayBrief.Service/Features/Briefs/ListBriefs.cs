@@ -32,7 +32,7 @@ internal static class ListBriefs
                     .Where(draft => draft.Inputs is not null && !signed.ContainsKey(draft.Id))
                     .Select(draft => new ListedBrief(
                         draft.Id, draft.Date, draft.Inputs!.Site.Name ?? draft.SiteId,
-                        language[draft.Demonstration ? "invented, for demonstration" : "draft, not signed"])))
+                        language[draft.Demonstration ? "invented, for demonstration" : "draft, not signed [in a list]"])))
                 .OrderByDescending(entry => entry.Date),
         ];
     }

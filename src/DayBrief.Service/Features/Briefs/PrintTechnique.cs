@@ -1,4 +1,3 @@
-using DayBrief.Flight.Gliders;
 using DayBrief.Service.Charts;
 using DayBrief.Service.Features.Technique;
 using DayBrief.Service.Languages;
@@ -47,13 +46,13 @@ internal static class PrintTechnique
     {
         var pilot = Pilot.Of(request);
         var reader = Reader.Of(made.Brief.Site, request.Query["units"].FirstOrDefault(), Language.Of(request));
-        var view = TechniqueView.For(made.Brief, pilot, reader.IsMetric, made.Inputs.InstructorNote, technique, jobs);
+        var view = TechniqueView.For(made.Brief, pilot, reader.Figures, made.Inputs.InstructorNote, technique, jobs);
         var demonstration = made.Inputs.Demonstration ? $" {reader["Invented, for demonstration."]}" : "";
         return view?.Facts is { Study.CentredClimbMs: > 0 } facts
             ? TechniqueSheet.Draw(
                 facts,
                 reader.Say($"How to fly it: {made.Brief.Site.Name}"),
-                reader.Say($"{reader.Date(made.Brief.Date)}, for a {reader[GenericGlider.Of(pilot.Glider).Name]}, variometer {pilot.Variometer.LagS:0.#} s.") + demonstration,
+                reader.Say($"{reader.Date(made.Brief.Date)}, for a {GliderText.Name(pilot.Glider, reader.Language)}, variometer {pilot.Variometer.LagS:0.#} s.") + demonstration,
                 reader[Advice.Standing])
             : null;
     }

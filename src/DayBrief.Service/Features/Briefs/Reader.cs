@@ -2,6 +2,7 @@ using DayBrief.Days;
 using DayBrief.Service.Charts;
 using DayBrief.Service.Infrastructure;
 using DayBrief.Service.Languages;
+using DayBrief.Texts;
 using DayBrief.Units;
 
 namespace DayBrief.Service.Features.Briefs;
@@ -35,6 +36,9 @@ internal sealed class Reader(SiteUnits units, TimeZoneInfo zone, Language langua
 
     /// <summary>A text with figures.</summary>
     public string Say(FormattableString text) => language.Say(text);
+
+    /// <summary>A message about an ascent or an input.</summary>
+    public string Say(Words words) => language.Say(words);
 
     /// <summary>A sentence of the computed day.</summary>
     public string Say(Phrase phrase) => phrase.In(units, language.Culture, text => language[text]);

@@ -25,7 +25,7 @@ internal static class SheetFoot
     private static void Strip(SheetSurface sheet, Reader reader, double y, double width)
     {
         sheet.Drawing.Text(SheetSurface.Left, y - 4, reader["What really happened today"], new TextStyle(10) { Bold = true });
-        string[] columns = [reader["time"], reader["top reached"], reader["climb"], reader["cloud base, oktas"], reader["wind"], reader["initials"]];
+        string[] columns = [reader["time [column]"], reader["top reached"], reader["climb [column]"], reader["cloud base, oktas"], reader["wind"], reader["initials"]];
         var column = width / columns.Length;
         for (var i = 0; i < columns.Length; i++)
         {

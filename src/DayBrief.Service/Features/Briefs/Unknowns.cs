@@ -36,12 +36,12 @@ internal static class Unknowns
             .Select(caution => new Finding(IsWarning: true, reader.Say(caution.Text)))
             .Concat(made.Brief.Ascent.Sounding.Remarks
                 .OrderByDescending(remark => remark.Severity)
-                .Select(remark => new Finding(remark.Severity == Severity.Warning, AtLevel(remark))));
+                .Select(remark => new Finding(remark.Severity == Severity.Warning, AtLevel(remark, reader))));
 
-    private static string AtLevel(Remark remark) =>
+    private static string AtLevel(Remark remark, Reader reader) =>
         remark.Level is { } level && !remark.Message.Contains("hPa", StringComparison.Ordinal)
-            ? $"{remark.Message} ({level.Hectopascals:0.#} hPa)"
-            : remark.Message;
+            ? reader.Say($"{reader.Say(remark.Words)} ({level.Hectopascals:0.#} hPa)")
+            : reader.Say(remark.Words);
 }
 
 /// <summary>Something found about the ascent or its computation.</summary>

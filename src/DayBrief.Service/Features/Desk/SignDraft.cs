@@ -33,7 +33,7 @@ internal static class SignDraft
             }
 
             var language = Languages.Language.Of(context.Request);
-            return Refused(outcome.Newer!, [new(language.Say($"{outcome.Newer!.EditedBy ?? language["Somebody"]} has changed the draft since you saw it. Look at it again, then sign."), Field: "version")]);
+            return Refused(outcome.Newer!, [new(language.Say($"{outcome.Newer!.EditedBy ?? language["Somebody [first word]"]} has changed the draft since you saw it. Look at it again, then sign."), Field: "version")]);
         }
         catch (InvalidInputException refused)
         {

@@ -8,7 +8,7 @@ namespace DayBrief.Service.Features.Technique;
 /// <summary>Plan and section of today's thermal with the reader's circle in it.</summary>
 internal static class TechniqueCharts
 {
-    public static Drawing Plan(Thermal thermal, CentringResult study, Wind? wind, bool metric, double width = 360)
+    public static Drawing Plan(Thermal thermal, CentringResult study, Wind? wind, Figures figures, double width = 360)
     {
         var circle = study.Circle;
         var updraft = thermal.At(thermal.Height);
@@ -26,19 +26,21 @@ internal static class TechniqueCharts
             Seconds = (study.LagS + study.Instrument.DisplayDelayS, Math.Max(0, study.RollOut.AfterWorstReadingS), study.RollOut.LevelS),
             CoreMs = updraft.CentreUpdraftMs,
             Wind = wind,
-            Unit = metric ? HeightUnit.Metres : HeightUnit.Feet,
+            Unit = figures.Unit,
+            Language = figures.Language,
             Width = width,
         });
     }
 
-    public static Drawing Section(Thermal thermal, double usableTopM, double? cloudBaseM, Wind? mean, bool metric, double width = 360) =>
+    public static Drawing Section(Thermal thermal, double usableTopM, double? cloudBaseM, Wind? mean, Figures figures, double width = 360) =>
         ThermalSection.Draw(new()
         {
             Slices = [.. Slices(thermal)],
             Usable = (Math.Min(150, 0.3 * usableTopM), usableTopM),
             CloudBaseM = cloudBaseM,
             DriftMs = mean?.Speed.MetresPerSecond,
-            Unit = metric ? HeightUnit.Metres : HeightUnit.Feet,
+            Unit = figures.Unit,
+            Language = figures.Language,
             Width = width,
         });
 

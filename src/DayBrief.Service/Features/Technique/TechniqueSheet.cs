@@ -12,20 +12,21 @@ internal static class TechniqueSheet
 
     public static Drawing Draw(TechniqueFacts facts, string title, string subtitle, string advice)
     {
+        var say = facts.Measures;
         var sheet = new SheetSurface(title, string.Join(' ', TechniqueText.Centre(facts)));
         sheet.Paragraph(title, 21, bold: true);
         sheet.Paragraph(subtitle, 10);
         sheet.Y += 8;
         sheet.Drawing.Line(SheetSurface.Left, sheet.Y, SheetSurface.Right, sheet.Y, new Stroke(Ink.Black, 1.6));
         var top = sheet.Y + 20;
-        var left = Block(sheet, SheetSurface.Left, top, "Finding it", TechniqueText.Find(facts));
-        left = Block(sheet, SheetSurface.Left, left, "Centring it", TechniqueText.Centre(facts));
-        left = Place(sheet, SheetSurface.Left, left, TechniqueCharts.Plan(facts.Thermal, facts.Study, facts.Brief.Day.Wind?.Mean, facts.Measures.Metric));
-        Block(sheet, SheetSurface.Left, left, "When to leave", TechniqueText.Leave(facts));
-        var right = Block(sheet, RightLeft, top, "Holding it", TechniqueText.Hold(facts));
+        var left = Block(sheet, SheetSurface.Left, top, say["Finding it"], TechniqueText.Find(facts));
+        left = Block(sheet, SheetSurface.Left, left, say["Centring it"], TechniqueText.Centre(facts));
+        left = Place(sheet, SheetSurface.Left, left, TechniqueCharts.Plan(facts.Thermal, facts.Study, facts.Brief.Day.Wind?.Mean, facts.Measures.Figures));
+        Block(sheet, SheetSurface.Left, left, say["When to leave"], TechniqueText.Leave(facts));
+        var right = Block(sheet, RightLeft, top, say["Holding it"], TechniqueText.Hold(facts));
         right = Place(sheet, RightLeft, right, TechniqueCharts.Section(
-            facts.Thermal, facts.Brief.Day.MaxUsableTop!.Value.Metres, facts.Brief.Day.Cloud.Base?.Metres, facts.Brief.Day.Wind?.Mean, facts.Measures.Metric));
-        Block(sheet, RightLeft, right, "What not to do, and what it costs today", AvoidText.Of(facts.Study, facts.Measures));
+            facts.Thermal, facts.Brief.Day.MaxUsableTop!.Value.Metres, facts.Brief.Day.Cloud.Base?.Metres, facts.Brief.Day.Wind?.Mean, facts.Measures.Figures));
+        Block(sheet, RightLeft, right, say["What not to do, and what it costs today"], AvoidText.Of(facts.Study, facts.Measures));
         Foot(sheet, advice);
         return sheet.Drawing;
     }

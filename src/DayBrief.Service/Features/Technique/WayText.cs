@@ -5,46 +5,53 @@ namespace DayBrief.Service.Features.Technique;
 /// <summary>A way of centring in words, with the day's numbers.</summary>
 internal static class WayText
 {
-    public static string Name(CentringWay way) => way switch
+    public static string Name(CentringWay way, Measures say) => way switch
     {
-        CentringWay.Hold => "holding the circle",
-        CentringWay.TurnOnSurge => "turning on the surge",
-        CentringWay.LevelAfter270 => "levelling after 270°",
-        CentringWay.StraightenAndShift => "straightening and shifting",
-        CentringWay.TightenAndEase => "tightening and easing",
-        CentringWay.Reverse => "reversing",
-        _ => "choosing by the swing",
+        CentringWay.Hold => say["holding the circle"],
+        CentringWay.TurnOnSurge => say["turning on the surge"],
+        CentringWay.LevelAfter270 => say["levelling after 270°"],
+        CentringWay.StraightenAndShift => say["straightening and shifting"],
+        CentringWay.TightenAndEase => say["tightening and easing"],
+        CentringWay.Reverse => say["reversing"],
+        _ => say["choosing by the swing"],
     };
 
-    public static string Of(WayResult way, CentringResult study, Measures m)
+    public static string Of(WayResult way, CentringResult study, Measures say)
     {
         var words = way.Way switch
         {
-            CentringWay.Hold => "Hold the first circle; no correction pays today.",
-            CentringWay.TurnOnSurge => $"Turn {Seconds(way, "afterSurgeS")} after the surge, at once to full bank, and hold that circle.",
-            CentringWay.LevelAfter270 => $"If the first half turn is weaker than the entry, level the wings after 270° for {Seconds(way, "levelS")}, then the same turn again.",
-            CentringWay.StraightenAndShift => $"{Straighten(way, study)} Then the same turn again.",
-            CentringWay.TightenAndEase => Tighten(way),
-            CentringWay.Reverse => "Turn the other way when the first turn finds less than the entry.",
-            _ => $"By the swing: a large one, straighten: {Lower(Straighten(way, study))} A small one: {Lower(Tighten(way))}",
+            CentringWay.Hold => say["Hold the first circle; no correction pays today."],
+            CentringWay.TurnOnSurge => Surge(way, say),
+            CentringWay.LevelAfter270 => say.Say($"If the first half turn is weaker than the entry, level the wings after 270° for {Level(way, say)}, then the same turn again."),
+            CentringWay.StraightenAndShift => say.Say($"Begin to roll out {Straighten(way, study, say)}. Then the same turn again."),
+            CentringWay.TightenAndEase => say.Say($"From the best reading {Tighten(way, say)}."),
+            CentringWay.Reverse => say["Turn the other way when the first turn finds less than the entry."],
+            _ => say.Say($"By the swing: a large one, straighten: begin to roll out {Straighten(way, study, say)}. A small one: from the best reading {Tighten(way, say)}."),
         };
-        var turns = way.TurnsToCentre is { } count ? $" Centred after about {Measures.N(Math.Max(1, count))} turns;" : "";
-        return $"{words}{turns} {m.Vertical(way.Climb3MinMs.Mean)} over the first three minutes, and {Measures.N(way.LostPct.Mean)} of 100 lose the thermal.";
+        var turns = way.TurnsToCentre is { } count ? Turns(Math.Max(1, count), say) : "";
+        return say.Say($"{words}{turns} {say.Vertical(way.Climb3MinMs.Mean)} over the first three minutes, and {way.LostPct.Mean:0} of 100 lose the thermal.");
     }
 
-    private static string Straighten(WayResult way, CentringResult study)
+    private static string Turns(double count, Measures say) =>
+        say.Language.Say((long)Math.Round(count), $" Centred after about {count:0} turn;", $" Centred after about {count:0} turns;");
+
+    private static string Surge(WayResult way, Measures say) => way.Parameters.TryGetValue("afterSurgeS", out var seconds)
+        ? say.Say($"Turn {seconds:0.0} s after the surge, at once to full bank, and hold that circle.")
+        : say["Turn on the surge, at once to full bank, and hold that circle."];
+
+    private static string Level(WayResult way, Measures say) => way.Parameters.TryGetValue("levelS", out var seconds)
+        ? say.Say($"{seconds:0.0} s")
+        : say["a few seconds"];
+
+    private static string Straighten(WayResult way, CentringResult study, Measures say)
     {
-        var degrees = way.Parameters["afterWorstReadingDeg"];
-        var wait = Math.Max(0, degrees) / study.Circle.RateDegS;
-        var level = way.Parameters.TryGetValue("levelS", out var seconds) ? $"{Measures.N(seconds, "0.0")} s" : "as long as the swing table says";
-        return $"Begin to roll out {Measures.N(wait, "0.0")} s ({Measures.N(Math.Max(0, degrees))}° of turn) after the weakest reading, wings level {level}.";
+        var degrees = Math.Max(0, way.Parameters["afterWorstReadingDeg"]);
+        var wait = degrees / study.Circle.RateDegS;
+        return way.Parameters.TryGetValue("levelS", out var seconds)
+            ? say.Say($"{wait:0.0} s ({degrees:0}° of turn) after the weakest reading, wings level {seconds:0.0} s")
+            : say.Say($"{wait:0.0} s ({degrees:0}° of turn) after the weakest reading, wings level as long as the swing table says");
     }
 
-    private static string Tighten(WayResult way) =>
-        $"From the best reading {Measures.N(way.Parameters["tightenDeg"])}° more bank, held through {Measures.N(way.Parameters["holdDeg"])}° of turn, eased over half a turn.";
-
-    private static string Seconds(WayResult way, string name) =>
-        way.Parameters.TryGetValue(name, out var seconds) ? $"{Measures.N(seconds, "0.0")} s" : "at once";
-
-    private static string Lower(string text) => char.ToLowerInvariant(text[0]) + text[1..];
+    private static string Tighten(WayResult way, Measures say) =>
+        say.Say($"{way.Parameters["tightenDeg"]:0}° more bank, held through {way.Parameters["holdDeg"]:0}° of turn, eased over half a turn");
 }

@@ -23,6 +23,6 @@ public sealed class TerrainCautionsTests
         var speed = Math.Sqrt(1.2250 / 1.1117);
         Assert.Equal(5, 100 * (speed - 1), tolerance: 0.5);
         Assert.Equal(10, 100 * ((speed * speed) - 1), tolerance: 0.5);
-        Assert.Contains(TerrainCautions.For(TerrainKind.Mountains), caution => caution.Text.Contains("5 % of speed for 1000 m, 10 % of radius"));
+        Assert.Contains(TerrainCautions.For(TerrainKind.Mountains), caution => caution.Text.ToString().Contains("5 % of speed for 1000 m, 10 % of radius"));
     }
 }

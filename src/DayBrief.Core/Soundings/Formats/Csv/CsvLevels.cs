@@ -1,3 +1,4 @@
+using DayBrief.Texts;
 using DayBrief.Units;
 
 namespace DayBrief.Soundings.Formats.Csv;
@@ -44,7 +45,8 @@ internal sealed class CsvLevels(CsvHeader header, char delimiter, ReadAscent fac
     {
         if (header.Unknown.Count > 0)
         {
-            ascent.Note("columns-ignored", $"Not used: the column{(header.Unknown.Count > 1 ? "s" : "")} {string.Join(", ", header.Unknown.Take(10))}.");
+            var names = string.Join(", ", header.Unknown.Take(10));
+            ascent.Note("columns-ignored", header.Unknown.Count > 1 ? Words.Of($"Not used: the columns {names}.") : Words.Of($"Not used: the column {names}."));
         }
 
         if (_shortRows > 0)

@@ -1,3 +1,4 @@
+using DayBrief.Texts;
 using DayBrief.Units;
 
 namespace DayBrief.Soundings.Formats.Temp;
@@ -35,11 +36,11 @@ internal sealed class TempAscent(string? station, DayAndHour? time)
     public void CutAt(Origin origin, string part)
     {
         Cut ??= origin;
-        Read.Warn("truncated", $"{origin}: {part} ends inside the message; what is complete before it is used.");
+        Read.Warn("truncated", $"{origin.Words}: {part} ends inside the message; what is complete before it is used.");
     }
 
-    public void Unreadable(TempGroup group, string why) =>
-        Read.Warn("group-unreadable", $"{group.Origin}: {why}");
+    public void Unreadable(TempGroup group, Words why) =>
+        Read.Warn("group-unreadable", $"{group.Origin.Words}: {why}");
 
     /// <summary>The ascent, highest pressure first.</summary>
     public ReadAscent Close()

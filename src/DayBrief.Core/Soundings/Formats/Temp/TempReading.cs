@@ -52,7 +52,7 @@ internal abstract class TempReading(TempPart part, TempHeader header, TempAscent
 
     /// <summary>The part ends with the text, without an end sign.</summary>
     protected virtual void EndUnmarked(TempGroup last) => Ascent.Read.Note(
-        "end-sign-missing", $"{last.Origin}: {Part.Name} ends without \"=\"; if it was cut here, what came after is missing.");
+        "end-sign-missing", $"{last.Origin.Words}: {Part.Name} ends without \"=\"; if it was cut here, what came after is missing.");
 
     protected TempGroup? Ahead(int groups) => At + groups < Part.Groups.Count ? Part.Groups[At + groups] : null;
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using DayBrief.Texts;
 
 namespace DayBrief.Soundings.Formats.Typed;
 
@@ -60,7 +61,7 @@ internal sealed class JsonFields
     private JsonElement? Given(string name) =>
         _values.TryGetValue(name, out var value) && value.ValueKind != JsonValueKind.Null ? value : null;
 
-    private InvalidSoundingException Refuse(string name, string message) =>
+    private InvalidSoundingException Refuse(string name, Words message) =>
         new Origin(Field: (_path + name).TrimEnd('.')).Refuse("field-invalid", message);
 
     private static string Shown(JsonElement value)

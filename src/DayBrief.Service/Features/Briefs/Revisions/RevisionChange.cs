@@ -1,3 +1,5 @@
+using DayBrief.Service.Languages;
+
 namespace DayBrief.Service.Features.Briefs.Revisions;
 
 /// <summary>One thing that differs between two revisions, as their readers saw it.</summary>
@@ -37,12 +39,12 @@ internal static class RevisionChanges
     {
         (string What, Func<BriefInputs, string?> Of)[] words =
         [
-            ("Limits of the day", inputs => inputs.DayLimits),
-            ("The instructor's judgement", inputs => inputs.Judgement?.Reason),
-            ("Note", inputs => inputs.InstructorNote),
-            ("Note before first solo", inputs => inputs.Notes?.BeforeSolo),
-            ("Note for local solo", inputs => inputs.Notes?.LocalSolo),
-            ("Note for cross-country", inputs => inputs.Notes?.CrossCountry),
+            (Language.Text("Limits of the day"), inputs => inputs.DayLimits),
+            (Language.Text("The instructor's judgement"), inputs => inputs.Judgement?.Reason),
+            (Language.Text("Note"), inputs => inputs.InstructorNote),
+            (Language.Text("Note before first solo"), inputs => inputs.Notes?.BeforeSolo),
+            (Language.Text("Note for local solo"), inputs => inputs.Notes?.LocalSolo),
+            (Language.Text("Note for cross-country"), inputs => inputs.Notes?.CrossCountry),
         ];
         return words
             .Select(word => new RevisionChange(reader[word.What], word.Of(before.Inputs), word.Of(after.Inputs)))

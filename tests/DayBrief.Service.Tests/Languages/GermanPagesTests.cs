@@ -1,0 +1,89 @@
+using System.Net;
+using System.Text.RegularExpressions;
+
+namespace DayBrief.Service.Languages;
+
+/// <summary>Every page and sheet of the demonstration is German where German is asked for, to the last word and comma.</summary>
+[Collection(OneService.Name)]
+public sealed partial class GermanPagesTests(ServiceHost host)
+{
+    private static readonly string[] Days = ["demo-broad", "demo-short", "demo-spread", "demo-thunder", "demo-streets", "demo-stratus"];
+
+    /// <summary>Data in the demonstration's own words, and each language's name for itself.</summary>
+    private static readonly string[] Kept = ["Harrowmere (invented)", "English", "the demonstration"];
+
+    public static TheoryData<string> Pages =>
+    [
+        "/", "/briefs", "/desk", "/briefs/no-such-brief",
+        .. Days.SelectMany(day => new[] { $"/briefs/{day}", $"/briefs/{day}/sheet", $"/briefs/{day}/technique" }),
+    ];
+
+    [Theory]
+    [MemberData(nameof(Pages))]
+    public async Task A_page_asked_for_in_German_has_no_English_left(string path) =>
+        Assert.Equal([], EnglishWord().Matches(Visible(await GermanAsync(path))).Select(match => match.Value).Distinct());
+
+    [Theory]
+    [MemberData(nameof(Pages))]
+    public async Task Decimals_have_a_comma_and_dates_are_German(string path)
+    {
+        var text = Visible(await GermanAsync(path));
+        Assert.Equal([], DecimalPoint().Matches(text).Select(match => match.Value));
+        Assert.Equal([], ThousandsComma().Matches(text).Select(match => match.Value));
+        Assert.DoesNotContain("May 2026", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_date_stands_as_in_a_German_letter() =>
+        Assert.Contains("Donnerstag, 21. Mai 2026", Visible(await GermanAsync("/briefs/demo-broad")), StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("/briefs/demo-thunder/sheet")]
+    public async Task Geometry_keeps_its_points_and_the_same_page_comes_again(string path)
+    {
+        var page = await GermanAsync(path);
+        Assert.Equal([], Geometry().Matches(page).Select(match => match.Groups[1].Value).Where(value => CommaDecimal().IsMatch(value)));
+        Assert.Equal(page, await GermanAsync(path));
+    }
+
+    private async Task<string> GermanAsync(string path)
+    {
+        using var client = host.Client();
+        using var request = new HttpRequestMessage(HttpMethod.Get, path);
+        request.Headers.Add("Cookie", $"{Language.Cookie}=de");
+        using var answer = await client.SendAsync(request, TestContext.Current.CancellationToken);
+        return await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
+    }
+
+    /// <summary>What a reader sees or hears: texts, and the attributes that are read aloud.</summary>
+    private static string Visible(string page)
+    {
+        var spoken = SpokenAttribute().Matches(page).Select(match => match.Groups[1].Value);
+        var text = WebUtility.HtmlDecode(string.Join(' ', [Markup().Replace(Unseen().Replace(page, " "), " "), .. spoken]));
+        return Kept.Aggregate(text, (all, kept) => all.Replace(kept, "", StringComparison.Ordinal));
+    }
+
+    [GeneratedRegex(@"\b(?:the|of|with|from|are|is|not|above|below|to|by|at|or|and|no|thermals?|field|cloud|known|today|about|usable|climb|trigger|ascent|gusts?|runway|time|height|prepared|level|turn|bank|day|likely|none|usable|your|keep|first|last)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex EnglishWord();
+
+    [GeneratedRegex(@"(?<![\d.])\d+\.\d{1,2}(?![\d.])")]
+    private static partial Regex DecimalPoint();
+
+    [GeneratedRegex(@"\b\d{1,3},\d{3}\b")]
+    private static partial Regex ThousandsComma();
+
+    [GeneratedRegex(@"\s(?:d|x|y|cx|cy|r|points|viewBox)=""([^""]*)""")]
+    private static partial Regex Geometry();
+
+    [GeneratedRegex(@"\d,\d")]
+    private static partial Regex CommaDecimal();
+
+    [GeneratedRegex(@"(?:aria-label|alt|title|placeholder)=""([^""]*)""")]
+    private static partial Regex SpokenAttribute();
+
+    [GeneratedRegex("<(style|script|textarea)[^>]*>.*?</\\1>|<option[^>]*>[A-Za-z]+/[^<]*</option>", RegexOptions.Singleline)]
+    private static partial Regex Unseen();
+
+    [GeneratedRegex("<[^>]*>")]
+    private static partial Regex Markup();
+}
