@@ -22,13 +22,13 @@ internal static class SetAutomation
         string id, HttpRequest request, SiteStore sites) =>
         sites.Find(id) is { } site
             ? Page(site, SiteAutomationForm.Values(site.Automation), request, [])
-            : NotFoundPage.Result(Language.Text("site"));
+            : NotFoundPage.Result(Language.Text("site [not found]"));
 
     private static async Task<Results<RazorComponentResult<AutomationPage>, RazorComponentResult<NotFoundPage>, RedirectHttpResult>> KeepAsync(
         string id, HttpContext context, SiteStore sites, AuditLog audit, CancellationToken stopping)
     {
         if (sites.Find(id) is not { } site)
-            return NotFoundPage.Result(Language.Text("site"));
+            return NotFoundPage.Result(Language.Text("site [not found]"));
         var form = await context.Request.ReadFormAsync(stopping);
         var errors = new FieldErrors();
         try
