@@ -33,7 +33,7 @@ public sealed class ServiceHost : IAsyncDisposable
     }
 
     /// <summary>Where a browser finds it; another place after a restart.</summary>
-    public Uri Address => new(_factory.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());
+    public Uri Address => new(AddressesOf(_factory).First());
 
     /// <summary>What the service has logged since its start.</summary>
     internal KeptLog Log { get; private set; } = new();
@@ -100,6 +100,11 @@ public sealed class ServiceHost : IAsyncDisposable
         });
         factory.UseKestrel(0);
         factory.StartServer();
+        // On a busy machine the port may still be about to be bound.
+        SpinWait.SpinUntil(() => AddressesOf(factory).Any(address => !address.EndsWith(":0", StringComparison.Ordinal)), TimeSpan.FromSeconds(30));
         return factory;
     }
+
+    private static ICollection<string> AddressesOf(WebApplicationFactory<Program> factory) =>
+        factory.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses;
 }

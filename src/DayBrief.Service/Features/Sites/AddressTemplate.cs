@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using DayBrief.Service.Languages;
 
 namespace DayBrief.Service.Features.Sites;
 
@@ -11,17 +12,16 @@ internal static partial class AddressTemplate
 
     private static readonly string[] Known = ["yyyy", "yy", "MM", "dd", "HH", "mm", "station"];
 
-    /// <summary>What is wrong with it; null when it can be used.</summary>
+    /// <summary>What is wrong with it, a whole sentence that is a key of the texts; null when it can be used.</summary>
     public static string? Fault(string template)
     {
         if (template.Length > Longest)
-            return $"it is longer than {Longest} characters";
-        var unknown = Place().Matches(template).FirstOrDefault(place => !Known.Contains(place.Groups[1].Value));
-        if (unknown is not null)
-            return $"{unknown.Value} is not known; there are {string.Join(' ', Known.Select(name => $"{{{name}}}"))}";
+            return Language.Text("The address is longer than 2000 characters.");
+        if (Place().Matches(template).Any(place => !Known.Contains(place.Groups[1].Value)))
+            return Language.Text("In braces stand only {yyyy}, {yy}, {MM}, {dd}, {HH}, {mm} and {station}.");
         if (Expand(template, DateTimeOffset.UnixEpoch, "00000") is not { } address)
-            return "it is not an address that begins with http:// or https://";
-        return address.UserInfo.Length > 0 ? "it must not hold a user name or password" : null;
+            return Language.Text("The address must begin with http:// or https://.");
+        return address.UserInfo.Length > 0 ? Language.Text("The address must not hold a user name or password.") : null;
     }
 
     /// <summary>The address for a moment; null when it is none of http or https.</summary>

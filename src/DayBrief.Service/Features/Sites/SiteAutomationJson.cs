@@ -1,5 +1,6 @@
 using System.Globalization;
 using DayBrief.Service.Infrastructure;
+using DayBrief.Service.Languages;
 
 namespace DayBrief.Service.Features.Sites;
 
@@ -66,11 +67,11 @@ public sealed record SiteAutomationJson
         errors.Optional("automation.reportsEveryMinutes", ReportsEveryMinutes, 5, 240);
         errors.Optional("automation.reportElevationM", ReportElevationM, -500, 6000);
         if (SoundingAt is not null && SoundingAddress is null)
-            errors.Add("automation.soundingAddress", "An address is needed to fetch the ascent at that time.");
+            errors.Add("automation.soundingAddress", Language.Text("An address is needed to fetch the ascent at that time."));
         if (SoundingAddress is not null && SoundingAt is null)
-            errors.Add("automation.soundingAt", "A time is needed at which the ascent is fetched, such as 06:10.");
+            errors.Add("automation.soundingAt", Language.Text("A time is needed at which the ascent is fetched, such as 06:10."));
         if (FetchesReports && ReportsEnd <= ReportsStart)
-            errors.Add("automation.reportsTo", "The reports must end later than they begin.");
+            errors.Add("automation.reportsTo", Language.Text("The reports must end later than they begin."));
     }
 
     internal static TimeOnly? Time(string? text) =>
@@ -79,12 +80,12 @@ public sealed record SiteAutomationJson
     private static void CheckTime(FieldErrors errors, string field, string? text)
     {
         if (text is not null && Time(text) is null)
-            errors.Add($"automation.{field}", $"{field} must be a local time such as 06:10; it is \"{text}\".");
+            errors.Add($"automation.{field}", Language.Text("Give a local time as 06:10."));
     }
 
     private static void CheckAddress(FieldErrors errors, string field, string? template)
     {
         if (template is not null && AddressTemplate.Fault(template) is { } fault)
-            errors.Add($"automation.{field}", $"{field} cannot be used: {fault}.");
+            errors.Add($"automation.{field}", fault);
     }
 }

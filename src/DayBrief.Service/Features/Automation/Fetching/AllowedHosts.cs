@@ -35,7 +35,7 @@ internal sealed class AllowedHosts
             return (Bare(entry), null);
         return int.TryParse(entry.AsSpan(colon + 1), NumberStyles.None, CultureInfo.InvariantCulture, out var port) && port is > 0 and < 65536
             ? (Bare(entry[..colon]), port)
-            : throw InvalidInputException.Field(Section, $"{Section}: \"{entry}\" is not a host or host:port.");
+            : throw new UnusableSettingException($"{Section}: \"{entry}\" is not a host or host:port.");
     }
 
     private static string Bare(string host) => host.Trim('[', ']').TrimEnd('.').ToLowerInvariant();
