@@ -81,6 +81,7 @@ internal static class WebService
         app.MapPeople();
         var api = app.MapGroup("/api/v1");
         api.MapSoundings();
+        app.MapSites(api);
         app.MapBriefs(api);
         app.MapDesk();
         app.MapAutomation(api);

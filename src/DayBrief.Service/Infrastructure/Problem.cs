@@ -56,6 +56,10 @@ internal static class Problem
     public static ProblemDetails NotFound(string what) =>
         Of(StatusCodes.Status404NotFound, "Not found.", what, null, []);
 
+    /// <summary>Refused for what others have done meanwhile.</summary>
+    public static ProblemDetails Conflict(string detail, int status = StatusCodes.Status409Conflict) =>
+        Of(status, "Not as it was seen.", detail, null, [new ProblemError(detail)]);
+
     /// <summary>Refused for who asks, not for what is asked; names the header that would say who.</summary>
     public static ProblemDetails Refused(int status, string title, string detail, string header, string path) =>
         Of(status, title, detail, path, [new ProblemError(detail, status == StatusCodes.Status401Unauthorized ? "not-signed-in" : "not-allowed", Field: header)]);

@@ -60,6 +60,9 @@ internal sealed class BriefStore
 
     public bool IsEmpty => _database.Collection(Collection).Count() == 0;
 
+    /// <summary>Whether there is a brief for a site.</summary>
+    public bool IsFor(string siteId) => _database.Collection(Collection).Exists(Query.EQ("site", siteId));
+
     /// <summary>The newest briefs, by day and then by when they were last touched.</summary>
     public IReadOnlyList<Draft> Newest(int most = 400) =>
     [

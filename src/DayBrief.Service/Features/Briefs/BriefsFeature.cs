@@ -9,7 +9,9 @@ internal static class BriefsFeature
 {
     public static void AddBriefs(this IServiceCollection services)
     {
-        services.AddSingleton<SiteStore>();
+        services.AddSites();
+        services.AddSingleton(provider => new SiteUse(site =>
+            provider.GetRequiredService<BriefStore>().IsFor(site) || provider.GetRequiredService<RevisionStore>().IsFor(site)));
         services.AddSingleton<BriefStore>();
         services.AddSingleton<RevisionStore>();
         services.AddSingleton<PublishedFiles>();

@@ -71,7 +71,10 @@ internal static class SiteReading
             return zone;
         errors.Add("timeZone", name is null
             ? "timeZone is required: an IANA name such as Europe/Paris."
-            : $"timeZone \"{name}\" is not known; give an IANA name such as Europe/Paris.");
+            : $"timeZone \"{name}\" is not known; give an IANA name such as {Suggestion(name)}.");
         return TimeZoneInfo.Utc;
     }
+
+    private static string Suggestion(string name) =>
+        TimeZoneNames.Like(name) is { Count: > 0 } like ? string.Join(" or ", like) : "Europe/Paris";
 }

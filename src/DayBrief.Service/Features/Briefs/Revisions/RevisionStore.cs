@@ -63,6 +63,9 @@ internal sealed class RevisionStore
             .Select(Of).OrderBy(revision => revision.SignedAt).ThenBy(revision => revision.Number),
     ];
 
+    /// <summary>Whether a brief was ever signed for a site.</summary>
+    public bool IsFor(string siteId) => _database.Collection(Collection).Exists(Query.EQ("site", siteId));
+
     /// <summary>The briefs that have been signed.</summary>
     public IReadOnlySet<string> BriefIds() =>
         _database.Collection(Collection).FindAll().Select(found => found["brief"].AsString).ToHashSet();
