@@ -96,6 +96,18 @@ public sealed class RunSlotTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_fetch_that_the_end_of_the_program_breaks_off_begins_again_at_the_next_start()
+    {
+        using var rig = Rig(null, _server.At("/silent").ToString());
+        rig.Clock.Now = Morning.AddMinutes(72);
+        using var stopping = new CancellationTokenSource(TimeSpan.FromMilliseconds(300));
+        var slot = Assert.Single(rig.Get<DueRuns>().Now());
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => rig.Get<RunSlot>().RunAsync(slot, stopping.Token));
+        Assert.Equal((RunState.Waiting, rig.Clock.Now), (rig.Run(AutomationJob.Sounding).State, rig.Run(AutomationJob.Sounding).NextAt));
+        Assert.Equal(slot.Key, Assert.Single(rig.Get<DueRuns>().Now()).Key);
+    }
+
+    [Fact]
     public async Task An_ascent_that_is_late_is_asked_for_again_with_growing_pauses_and_the_draft_waits_for_it()
     {
         _server.Texts.Remove("/2026/06/24/00/99999.csv", out var ascent);
