@@ -1,10 +1,12 @@
+using DayBrief.Service.Languages;
+
 namespace DayBrief.Service.Features.Briefs;
 
 /// <summary>The working state of a brief: one site, one day.</summary>
 public sealed record Draft
 {
     /// <summary>Who edits when nobody does; a key of the texts.</summary>
-    public const string ByItself = "the automation";
+    public static string ByItself { get; } = Language.Text("the automation");
 
     public required string Id { get; init; }
 

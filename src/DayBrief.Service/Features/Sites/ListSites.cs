@@ -28,13 +28,18 @@ internal static class ListSites
     private static RazorComponentResult<SiteList> Show(HttpRequest request, SiteStore sites) =>
         Page(request, sites, applied: request.Query.ContainsKey("imported"));
 
-    private static Ok<Response> All(SiteStore sites) => TypedResults.Ok(new Response(sites.All()));
+    private static Ok<Response> All(HttpContext context, SiteStore sites) =>
+        TypedResults.Ok(new Response([.. sites.All().Select(site => SeenBy(context, site))]));
 
-    private static Results<Ok<SiteJson>, ProblemHttpResult> One(string id, HttpResponse response, SiteStore sites)
+    /// <summary>What runs by itself is the administrators' business: its addresses may hold a key.</summary>
+    private static SiteJson SeenBy(HttpContext context, SiteJson site) =>
+        Who.Of(context) is { Role: Role.Administrator } ? site : site with { Automation = null };
+
+    private static Results<Ok<SiteJson>, ProblemHttpResult> One(string id, HttpContext context, SiteStore sites)
     {
         if (sites.FindKept(id) is not { } kept)
             return TypedResults.Problem(Problem.NotFound($"No site is kept under \"{id}\"."));
-        SiteTag.Put(response, kept.Version);
-        return TypedResults.Ok(kept.Site);
+        SiteTag.Put(context.Response, kept.Version);
+        return TypedResults.Ok(SeenBy(context, kept.Site));
     }
 }

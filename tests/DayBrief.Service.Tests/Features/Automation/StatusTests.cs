@@ -67,6 +67,25 @@ public sealed class StatusTests : IAsyncLifetime
         Assert.Null(_host.Get<SiteStore>().Find("demo")!.Automation);
     }
 
+    /// <summary>An address may hold a key of the club.</summary>
+    [Fact]
+    public async Task Only_administrators_are_given_the_addresses_of_a_site()
+    {
+        using (var client = Client())
+        {
+            await client.PostAsync("/sites/demo/automation", Form("https://example.org/secret-key/{station}"), TestContext.Current.CancellationToken);
+            Assert.Contains("secret-key", await client.GetStringAsync("/api/v1/sites/demo", TestContext.Current.CancellationToken), StringComparison.Ordinal);
+        }
+
+        using var instructor = await _host.SignedInAsync(People.Role.Instructor);
+        foreach (var path in new[] { "/api/v1/sites/demo", "/api/v1/sites" })
+        {
+            var site = await instructor.GetStringAsync(path, TestContext.Current.CancellationToken);
+            Assert.Contains("Testing field", site, StringComparison.Ordinal);
+            Assert.DoesNotContain("secret-key", site, StringComparison.Ordinal);
+        }
+    }
+
     [Fact]
     public async Task Run_now_runs_and_the_backup_stands_on_the_page()
     {

@@ -35,7 +35,7 @@ internal static class SetAutomation
         {
             var automation = SiteAutomationForm.Read(field => form[field].ToString(), errors);
             errors.ThrowIfAny();
-            sites.Save(site with { Automation = automation });
+            Keep(sites, site, automation);
         }
         catch (InvalidInputException refused)
         {
@@ -44,6 +44,14 @@ internal static class SetAutomation
 
         audit.Write(Who.Of(context), Language.Text("Changed what runs by itself"), id);
         return TypedResults.Redirect(ShowStatus.Path);
+    }
+
+    /// <summary>Only this part of the site: what somebody else changes in the rest meanwhile stays.</summary>
+    private static void Keep(SiteStore sites, SiteJson site, SiteAutomationJson? automation)
+    {
+        while (sites.FindKept(site.Id!) is { } kept && sites.Save(kept.Site with { Automation = automation }, kept.Version) is null)
+        {
+        }
     }
 
     private static RazorComponentResult<AutomationPage> Page(
