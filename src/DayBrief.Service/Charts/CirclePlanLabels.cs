@@ -11,8 +11,9 @@ internal static class CirclePlanLabels
         var seconds = input.Seconds;
         var outside = input.CircleRadiusM + (10 / plot.Scale);
         var begin = input.LagDeg + input.RollOutAfterDeg;
-        Near(plot, geometry.OnCircle(0, outside), say["weakest air"], Plain, right: false);
-        Near(plot, geometry.OnCircle(input.LagDeg, outside), seconds is { } lag ? say.Say($"felt {lag.Lag:0.#} s later") : say["felt here"], Plain, right: false);
+        var names = Outside(input);
+        Near(plot, geometry.OnCircle(0, outside), names[0], Plain, right: false);
+        Near(plot, geometry.OnCircle(input.LagDeg, outside), names[1], Plain, right: false);
         var side = input.TurnsRight ? -1 : 1;
         Aside(plot, geometry.OnCircle(begin), side, seconds is { } wait ? say.Say($"roll out {wait.Wait:0.#} s after") : say["roll out"], Plain with { Bold = true, Ink = Ink.Accent });
         var (from, to) = geometry.Straight;
@@ -28,6 +29,13 @@ internal static class CirclePlanLabels
         Near(plot, new(later.X + (0.6 * input.CircleRadiusM), later.Y + (side * 0.8 * input.CircleRadiusM)), say["circle after"], Plain with { Bold = true, Ink = Ink.Accent }, right: true);
         Along(plot, edge.RadiusM, edge.UpdraftMs < 0.05 ? say["edge of the lift"] : say.Say($"edge, {say.Vertical(edge.UpdraftMs)}"), 12, 72);
     }
+
+    /// <summary>The names outside the circle: where the air is weakest, and where that is felt.</summary>
+    internal static IReadOnlyList<string> Outside(CirclePlanInput input) =>
+    [
+        input.In["weakest air"],
+        input.Seconds is { } seconds ? input.In.Say($"felt {seconds.Lag:0.#} s later") : input.In["felt here"],
+    ];
 
     private static bool Near(CirclePlanPlot plot, Point place, string text, TextStyle style, bool right) =>
         plot.Labels.PlaceNear(text, style, plot.At(place), gap: 6, rightFirst: right);

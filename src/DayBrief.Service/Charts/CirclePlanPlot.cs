@@ -5,7 +5,8 @@ internal sealed class CirclePlanPlot
 {
     private const double HeadRoom = 22;
     private const double FootRoom = 30;
-    private const double SideRoom = 66;
+    private const double LeastSideRoom = 66;
+    private const double MostSideRoom = 112;
 
     private readonly Point _origin;
 
@@ -21,8 +22,10 @@ internal sealed class CirclePlanPlot
         var right = Reach(Math.Max(after.X + radius, centre.X + radius));
         var up = Reach(Math.Max(radius, after.Y + radius));
         var down = Reach(Math.Max(radius, radius - after.Y));
-        Scale = (input.Width - SideRoom - 4) / (left + right);
-        _origin = new(SideRoom + (left * Scale), HeadRoom + (up * Scale));
+        // Room at the left for the two names that stand outside the circle there.
+        var sideRoom = Math.Clamp(16 + CirclePlanLabels.Outside(input).Max(name => Typeface.WidthOf(name, 11)), LeastSideRoom, MostSideRoom);
+        Scale = (input.Width - sideRoom - 4) / (left + right);
+        _origin = new(sideRoom + (left * Scale), HeadRoom + (up * Scale));
         Drawing = new(
             input.Width, HeadRoom + ((up + down) * Scale) + FootRoom,
             input.In["Centring, seen from above"], CirclePlanWords.Describe(input, Geometry));

@@ -20,7 +20,7 @@ internal static class DayPictureAxes
     {
         var (frame, unit) = (plot.Frame, plot.Input.Unit);
         plot.Outside.Write(new(2, 12), plot.Input.In.Say($"{unit.Name()} above the field"), Small);
-        foreach (var metres in unit.Ticks(plot.TopM, 6))
+        foreach (var metres in unit.Ticks(plot.TopM, Math.Clamp((int)(frame.Height / 16), 2, 6)))
         {
             var y = plot.Y(metres);
             plot.Drawing.Line(frame.Left, y, frame.Right, y, metres == 0 ? new Stroke(Ink.Black, 1.2) : Stroke.Grid);

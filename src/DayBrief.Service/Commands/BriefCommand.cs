@@ -30,7 +30,7 @@ internal static class BriefCommand
     private static async Task RunAsync(DayOptions options, ParseResult parsed, CancellationToken stopping)
     {
         var made = await MakeAsync(options, parsed, stopping);
-        var reader = Reader.Of(made.Brief.Site);
+        var reader = Reader.Of(made.Brief.Site, language: Languages.Language.Named(made.Brief.Site.Language));
         var json = JsonSerializer.Serialize(BriefJson.Of(made), Json.Indented);
         if (parsed.GetValue(PdfOut) is { } pdf)
             await File.WriteAllBytesAsync(pdf, PrintBrief.Pdf(made, BriefSheet.Draw(made, reader, address: null, made.Brief.PreparedAt)), stopping);

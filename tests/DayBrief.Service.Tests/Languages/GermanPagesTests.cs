@@ -14,7 +14,7 @@ public sealed partial class GermanPagesTests(ServiceHost host)
 
     public static TheoryData<string> Pages =>
     [
-        "/", "/briefs", "/desk", "/briefs/no-such-brief",
+        "/", "/briefs", "/desk", "/status", "/sign-in", "/briefs/no-such-brief",
         .. Days.SelectMany(day => new[] { $"/briefs/{day}", $"/briefs/{day}/sheet", $"/briefs/{day}/technique" }),
     ];
 

@@ -24,8 +24,8 @@ internal static class PrintBrief
         return new RazorComponentResult<SheetPage>(new Dictionary<string, object?>
         {
             [nameof(SheetPage.Id)] = id,
-            [nameof(SheetPage.Language)] = Language.Of(request),
-            [nameof(SheetPage.Sheet)] = BriefSheet.Draw(made, Reader.Of(made.Brief.Site, units, Language.Of(request)), Address(request, id), desk.Now),
+            [nameof(SheetPage.Language)] = Language.Of(request, made.Brief.Site.Language),
+            [nameof(SheetPage.Sheet)] = BriefSheet.Draw(made, Reader.Of(made.Brief.Site, units, Language.Of(request, made.Brief.Site.Language)), Address(request, id), desk.Now),
         });
     }
 
@@ -34,7 +34,7 @@ internal static class PrintBrief
     {
         if (desk.Find(id) is not { } made)
             return NotFoundPage.Result("brief");
-        var sheet = BriefSheet.Draw(made, Reader.Of(made.Brief.Site, units, Language.Of(request)), Address(request, id), desk.Now);
+        var sheet = BriefSheet.Draw(made, Reader.Of(made.Brief.Site, units, Language.Of(request, made.Brief.Site.Language)), Address(request, id), desk.Now);
         return TypedResults.File(Pdf(made, sheet), "application/pdf");
     }
 
