@@ -1,3 +1,4 @@
+using System.Globalization;
 using DayBrief.Units;
 
 namespace DayBrief.Days;
@@ -20,5 +21,20 @@ public sealed class PhraseTests
         var phrase = Phrase.Of($"{new PerHeight(10, OfSpeed: false)}; {new PerHeight(5, OfSpeed: true)}");
         Assert.Equal("10.0 °C per 1,000 m; 5.0 m/s per 1,000 m", phrase.In(SiteUnits.Metric));
         Assert.Equal("3.0 °C per 1,000 ft; 3.0 kt per 1,000 ft", phrase.In(SiteUnits.FeetAndKnots));
+    }
+
+    /// <summary>The translation gets the text as written; parts of a sentence are sentences too.</summary>
+    [Fact]
+    public void A_sentence_is_said_in_another_language()
+    {
+        var comma = (CultureInfo)CultureInfo.InvariantCulture.Clone();
+        (comma.NumberFormat.NumberDecimalSeparator, comma.NumberFormat.NumberGroupSeparator) = (",", ".");
+        var phrase = Phrase.Of($"{Phrase.Plain("each degree")} costs {Height.FromMetres(1000)}, {new PerHeight(10, OfSpeed: false)}");
+        Assert.Equal("jedes Grad kostet 1.000 m, 10,0 °C je 1.000 m", phrase.In(SiteUnits.Metric, comma, text => text switch
+        {
+            "{0} costs {1}, {2}" => "{0} kostet {1}, {2}",
+            "each degree" => "jedes Grad",
+            _ => "{0:0.0} °C je 1.000 m",
+        }));
     }
 }
