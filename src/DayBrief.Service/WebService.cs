@@ -2,6 +2,7 @@ using DayBrief.Service.Features.Automation;
 using DayBrief.Service.Features.Briefs;
 using DayBrief.Service.Features.Desk;
 using DayBrief.Service.Features.People;
+using DayBrief.Service.Features.Phone;
 using DayBrief.Service.Features.Sites;
 using DayBrief.Service.Features.Soundings;
 using DayBrief.Service.Features.Technique;
@@ -64,6 +65,7 @@ internal static class WebService
         services.AddDesk();
         services.AddTechnique();
         services.AddAutomation(configuration);
+        services.AddPhone();
     }
 
     private static void Map(WebApplication app)
@@ -75,9 +77,11 @@ internal static class WebService
         app.UseStatusCodePages();
         app.UseStaticFiles(new StaticFileOptions
         {
-            OnPrepareResponse = file => file.Context.Response.Headers.CacheControl = "public, max-age=3600",
+            OnPrepareResponse = file => file.Context.Response.Headers.CacheControl =
+                file.Context.Request.Query.ContainsKey(ContentAddress.Parameter) ? "public, max-age=31536000, immutable" : "public, max-age=3600",
         });
         app.UsePeople();
+        app.UsePhone();
         app.MapPeople();
         var api = app.MapGroup("/api/v1");
         api.MapSoundings();
@@ -85,6 +89,7 @@ internal static class WebService
         app.MapBriefs(api);
         app.MapDesk();
         app.MapAutomation(api);
+        app.MapPhone();
         app.MapHealthChecks("/health/live");
         app.MapHealthChecks("/health/ready");
         app.UseSwagger(swagger =>

@@ -33,7 +33,7 @@ public sealed partial class HouseRules
         ["Features/Arrivals"] = ["Infrastructure", "Languages"],
         ["Features/Automation"] = ["Features.Sites", "Features.Soundings", "Features.People", "Features.Arrivals", "Features.Briefs", "Features.Desk", "Infrastructure", "Languages"],
         ["Features/Sending"] = ["Features.Arrivals", "Features.Sites", "Features.People", "Features.Briefs", "Infrastructure", "Languages"],
-        ["Features/Phone"] = ["Features.Briefs", "Features.Sites", "Infrastructure", "Languages"],
+        ["Features/Phone"] = ["Features.Briefs", "Features.Sites", "Features.Technique", "Features.People", "Infrastructure", "Languages"],
         ["Features/Centring"] = ["Charts", "Infrastructure"],
         ["Commands"] = ["Charts", "Features.Sites", "Features.Soundings", "Features.Briefs", "Features.Centring", "Infrastructure", "Languages"],
     };

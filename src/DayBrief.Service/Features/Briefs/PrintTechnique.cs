@@ -45,7 +45,7 @@ internal static class PrintTechnique
     private static Drawing? DrawingOf(MadeBrief made, HttpRequest request, TechniqueDesk technique, IBackgroundJobClient jobs)
     {
         var pilot = Pilot.Of(request);
-        var reader = Reader.Of(made.Brief.Site, request.Query["units"].FirstOrDefault(), Language.Of(request, made.Brief.Site.Language));
+        var reader = Reader.Of(made.Brief.Site, UnitsChoice.Of(request), Language.Of(request, made.Brief.Site.Language));
         var view = TechniqueView.For(made.Brief, pilot, reader.Figures, made.Inputs.InstructorNote, technique, jobs);
         var demonstration = made.Inputs.Demonstration ? $" {reader["Invented, for demonstration."]}" : "";
         return view?.Facts is { Study.CentredClimbMs: > 0 } facts

@@ -25,7 +25,9 @@ internal static class ShowBrief
     };
 
     private static IResult ShowCurrent(HttpContext context, string? site, CurrentBrief current, BriefPages pages) =>
-        current.For(site) is { } made ? pages.Of(made, context) : TypedResults.Redirect("/briefs");
+        current.For(site) is { } made
+            ? pages.Of(made, context)
+            : site is null ? TypedResults.Redirect("/briefs") : WaitingPage.Result(context.Request);
 
     private static IResult ShowPage(string id, HttpContext context, BriefDesk desk, BriefPages pages) =>
         desk.Find(id) is { } made ? pages.Of(made, context) : NotFoundPage.Result("brief");
