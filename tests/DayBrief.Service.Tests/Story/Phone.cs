@@ -1,0 +1,59 @@
+using Microsoft.Playwright;
+
+namespace DayBrief.Service.Story;
+
+/// <summary>A phone with a browser: one that keeps cookies, copies and a service worker of its own.</summary>
+internal sealed class Phone : IAsyncDisposable
+{
+    private readonly IPlaywright _playwright;
+    private readonly IBrowser _browser;
+
+    private Phone(IPlaywright playwright, IBrowser browser, IBrowserContext context, IPage page) =>
+        (_playwright, _browser, Context, Page) = (playwright, browser, context, page);
+
+    public IBrowserContext Context { get; }
+
+    public IPage Page { get; }
+
+    public static async Task<Phone> OpenAsync(ServiceHost host, int width = 360, ColorScheme scheme = ColorScheme.Light, bool script = true, string locale = "en-GB")
+    {
+        var playwright = await Playwright.CreateAsync();
+        var browser = await Browser.LaunchAsync(playwright);
+        var context = await browser.NewContextAsync(new()
+        {
+            BaseURL = host.Address.ToString(),
+            ViewportSize = new() { Width = width, Height = 740 },
+            ColorScheme = scheme,
+            JavaScriptEnabled = script,
+            Locale = locale,
+        });
+        return new(playwright, browser, context, await context.NewPageAsync());
+    }
+
+    /// <summary>Addresses of the pages and files that the phone keeps, without the choices they are for.</summary>
+    public Task<string[]> CopiesAsync() => Page.EvaluateAsync<string[]>(
+        "async () => (await (await caches.open('daybrief-pages-1')).keys()).map(key => new URL(key.url).pathname)");
+
+    /// <summary>Waits until these are kept.</summary>
+    public async Task KeptAsync(params string[] paths)
+    {
+        string[] kept = [];
+        for (var tries = 0; tries < 100; tries++)
+        {
+            kept = await CopiesAsync();
+            if (paths.All(kept.Contains))
+                return;
+            await Task.Delay(100, TestContext.Current.CancellationToken);
+        }
+
+        Assert.Fail($"Kept after ten seconds: {string.Join(' ', kept)}");
+    }
+
+    public Task<string> StateAsync() => Page.Locator("#copy").GetAttributeAsync("data-state")!;
+
+    public async ValueTask DisposeAsync()
+    {
+        await _browser.DisposeAsync();
+        _playwright.Dispose();
+    }
+}
