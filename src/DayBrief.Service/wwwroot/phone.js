@@ -73,20 +73,19 @@
 
   // What the reader looks at stays where it is, and so do the focus and what was chosen in a form.
   function replace(main, next) {
-    const heads = page => [...page.querySelectorAll("h1, h2, h3")];
-    const at = heads(main).filter(head => head.getBoundingClientRect().top < innerHeight / 3).pop();
-    const [top, same, nth] = [at?.getBoundingClientRect().top, at?.textContent, heads(main).indexOf(at)];
+    const heads = page => [...page.querySelectorAll("h1, h2, h3")], above = head => head.getBoundingClientRect().top;
+    const at = heads(main).filter(head => above(head) < innerHeight / 3).pop(), nth = heads(main).indexOf(at), top = at && above(at);
     const focus = main.contains(document.activeElement) ? document.activeElement.id : "";
-    const form = main.querySelector("form"), fresh = next.querySelector("form");
-    if (form && fresh && [...form.elements].some(field => field.selectedOptions ? !field.selectedOptions[0]?.defaultSelected : field.value !== field.defaultValue)) fresh.replaceWith(form);
+    const form = main.querySelector("form"), entered = field => field.selectedOptions ? !field.selectedOptions[0]?.defaultSelected : field.value !== field.defaultValue;
+    if (form && [...form.elements].some(entered)) next.querySelector("form")?.replaceWith(form);
     main.replaceWith(next);
-    const there = at && scrollY > 0 && (heads(next).find(head => head.textContent === same) ?? heads(next)[nth]);
-    if (there) scrollBy({ top: there.getBoundingClientRect().top - top, behavior: "instant" });
+    const there = at && scrollY > 0 && (heads(next).find(head => head.textContent === at.textContent) ?? heads(next)[nth]);
+    if (there) scrollBy({ top: above(there) - top, behavior: "instant" });
     if (focus) document.getElementById(focus)?.focus({ preventScroll: true });
   }
 
   function say(words) {
-    const link = Object.assign(document.createElement("a"), { href: "#main", textContent: text.top, onclick: () => { news.textContent = ""; } });
+    const link = Object.assign(document.createElement("a"), { href: "#main", textContent: text.top, onclick: () => news.replaceChildren() });
     news.replaceChildren(`${words} `, link);
   }
 
@@ -106,7 +105,8 @@
   async function poll() {
     polled = Date.now();
     try {
-      const answer = await fetch(`${text.root}/state`, { cache: "no-cache", signal: AbortSignal.timeout(1e4) });
+      const answer = await fetch(`${text.root}/state`, { cache: "no-cache", redirect: "manual", signal: AbortSignal.timeout(1e4) });
+      if (answer.type === "opaqueredirect") return location.reload();
       if (!answer.ok) throw new Error(answer.status);
       told((await answer.json()).state);
     } catch {

@@ -27,12 +27,14 @@ public sealed class LiveTests
         await briefs.AmendAsync(id, 19);
         await ShowsAsync(phone, $"{id}.r2.20260521", WithinSeconds);
         Assert.Equal(before, await TopAsync(heading), tolerance: 3);
-        await Assertions.Expect(phone.Page.Locator("#news")).ToBeVisibleAsync();
+        await Assertions.Expect(phone.Page.Locator("#news")).ToContainTextAsync($"Amended 08:30 by Ada Invented: {SignedBriefs.Reason}");
         await phone.Page.Locator("#news a").ClickAsync();
         await Assertions.Expect(phone.Page.Locator("#news")).ToBeHiddenAsync();
 
         briefs.Withdraw(id);
         await ShowsAsync(phone, $"{id}.r2.20260521.withdrawn", WithinSeconds);
+        await Assertions.Expect(phone.Page.Locator("#news")).ToContainTextAsync("Withdrawn 08:30 by Ada Invented");
+        await Assertions.Expect(phone.Page.Locator("#main .banner.warning").First).ToContainTextAsync("Withdrawn");
     }
 
     [Fact]

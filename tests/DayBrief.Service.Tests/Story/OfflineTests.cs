@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using DayBrief.Service.Features.People;
 using Microsoft.Playwright;
 
 namespace DayBrief.Service.Story;
@@ -48,6 +49,27 @@ public sealed partial class OfflineTests
         var page = await phone.Context.NewPageAsync();
         await page.GotoAsync("/briefs/demo-short");
         await Assertions.Expect(page.Locator("h1")).ToHaveTextAsync("Keine Verbindung");
+    }
+
+    [Fact]
+    public async Task Who_has_signed_in_is_not_named_in_a_copy()
+    {
+        await using var briefs = new SignedBriefs();
+        await briefs.Host.SignedInAsync(Role.Instructor, "Bo Invented");
+        await using var phone = await Phone.OpenAsync(briefs.Host);
+        await phone.Page.GotoAsync("/sign-in");
+        await phone.Page.FillAsync("[name=name]", "Bo Invented");
+        await phone.Page.FillAsync("[name=password]", ServiceHost.Password);
+        await phone.Page.Locator("main button[type=submit]").ClickAsync();
+        var id = await briefs.SignAsync();
+        await phone.Page.GotoAsync($"/briefs/{id}");
+        await Assertions.Expect(phone.Page.GetByText("Bo Invented")).ToBeVisibleAsync();
+        await phone.KeptAsync($"/briefs/{id}", "/");
+        await phone.Context.SetOfflineAsync(true);
+        await phone.Page.ReloadAsync();
+        await Assertions.Expect(phone.Page.Locator("#copy")).ToContainTextAsync("No connection.");
+        Assert.DoesNotContain("Bo Invented", await phone.Page.ContentAsync());
+        Assert.DoesNotContain("__RequestVerificationToken", await phone.Page.ContentAsync());
     }
 
     [Fact]

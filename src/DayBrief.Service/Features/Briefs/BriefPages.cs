@@ -19,7 +19,7 @@ internal sealed class BriefPages(BriefDesk desk, TechniqueDesk technique, IBackg
         if (context.Request.Query.ContainsKey("glider"))
             context.Response.Cookies.Append(Pilot.Cookie, pilot.Query, Remembered(desk.Now));
         var reader = Reader.Of(
-            made.Brief.Site, context.Request.Query["units"].FirstOrDefault(), Language.Of(context.Request, made.Inputs.Site.Language));
+            made.Brief.Site, UnitsChoice.Of(context.Request), Language.Of(context.Request, made.Inputs.Site.Language));
         if (made.Standing is { IsAsSigned: false, Revision: { } revision } && files.Read(revision, ".html") is { } page)
             return Frozen(made, reader, Encoding.UTF8.GetString(page));
         return new RazorComponentResult<PhonePage>(new Dictionary<string, object?>

@@ -39,7 +39,7 @@ internal static class BriefsFeature
     }
 
     /// <summary>The site whose brief a route shows: of the brief that it names, of the site that it names, else of today's.</summary>
-    private static string? SiteOf(HttpContext context)
+    internal static string? SiteOf(HttpContext context)
     {
         if (!HttpMethods.IsGet(context.Request.Method) && !HttpMethods.IsHead(context.Request.Method))
             return null;

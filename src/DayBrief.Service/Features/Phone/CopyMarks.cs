@@ -28,8 +28,7 @@ internal static class CopyMarks
         if (context.Response.StatusCode == StatusCodes.Status200OK)
         {
             headers[State] = page.State;
-            // A page for somebody who has signed in bears the name: that is not for keeping.
-            if (page.MayBeKept && !(page.IsPage && context.User.Identity is { IsAuthenticated: true }))
+            if (page.MayBeKept)
                 headers[Chosen] = ChoiceOf(context.Request, page);
         }
 

@@ -11,16 +11,16 @@ internal static class FollowBrief
 {
     private sealed record Answer(string State);
 
-    internal static void Map(WebApplication app)
+    internal static void Map(RouteGroupBuilder pages)
     {
         foreach (var root in new[] { "", "/fields/{site}" })
         {
-            app.MapGet($"{root}/events", FollowCurrent).ExcludeFromDescription();
-            app.MapGet($"{root}/state", TellCurrent).ExcludeFromDescription();
+            pages.MapGet($"{root}/events", FollowCurrent).ExcludeFromDescription();
+            pages.MapGet($"{root}/state", TellCurrent).ExcludeFromDescription();
         }
 
-        app.MapGet("/briefs/{id}/events", Follow).ExcludeFromDescription();
-        app.MapGet("/briefs/{id}/state", Tell).ExcludeFromDescription();
+        pages.MapGet("/briefs/{id}/events", Follow).ExcludeFromDescription();
+        pages.MapGet("/briefs/{id}/state", Tell).ExcludeFromDescription();
     }
 
     private static ServerSentEventsResult<string> FollowCurrent(

@@ -1,3 +1,6 @@
+using DayBrief.Service.Features.Briefs;
+using DayBrief.Service.Features.People;
+
 namespace DayBrief.Service.Features.Phone;
 
 /// <summary>The brief on a phone: installed, kept for when there is no connection, told of every change, light or dark.</summary>
@@ -13,7 +16,7 @@ internal static class PhoneFeature
 
     public static void MapPhone(this WebApplication app)
     {
-        FollowBrief.Map(app);
+        FollowBrief.Map(app.MapGroup("").AskReaderCode(BriefsFeature.SiteOf));
         ShowManifest.Map(app);
         ServeWorker.Map(app);
         ShowOffline.Map(app);

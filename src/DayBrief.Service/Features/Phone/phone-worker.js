@@ -65,11 +65,18 @@ async function keep(url, answer) {
   const choice = new URLSearchParams(answer.headers.get("DayBrief-Choice")), headers = new Headers({
     "Content-Type": answer.headers.get("Content-Type"), "Content-Security-Policy": answer.headers.get("Content-Security-Policy") ?? "default-src 'self'",
     "X-State": state, "X-Kept": Date.now() });
-  const body = await answer.clone().blob();
+  const body = headers.get("Content-Type").startsWith("text/html") ? anonymous(await answer.clone().text()) : await answer.clone().blob();
   if (choice.has("units")) await cache.put(CHOICE, new Response(choice.toString()));
   choice.delete("scheme");
   await cache.put(`${url.pathname}?${choice}`, new Response(body, { headers }));
   await tidy(cache);
+}
+
+// Who has signed in does not stand in a copy.
+function anonymous(html) {
+  const without = html.replace(/<div class="account">.*?<\/div>/s, "");
+  if (without.includes('action="/sign-out"')) throw new Error("A page that names its reader is not kept.");
+  return without;
 }
 
 const copies = async cache => Promise.all((await cache.keys()).filter(key => !key.url.endsWith(CHOICE)).map(async key => {

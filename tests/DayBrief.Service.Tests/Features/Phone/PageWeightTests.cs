@@ -15,7 +15,6 @@ public sealed partial class PageWeightTests(ServiceHost host)
         foreach (Match file in Files().Matches(page))
             shell += await WeightAsync(file.Groups[1].Value);
         shell += await WeightAsync("/phone-worker.js");
-        Assert.True(await WeightAsync("/phone.js") < 6000);
         foreach (var day in new[] { "broad", "short", "spread", "thunder", "streets", "stratus" })
         {
             foreach (var language in new[] { "en", "de" })
