@@ -81,5 +81,4 @@ public sealed class LiveTests
 
     private static Task ShowsAsync(Phone phone, string state, LocatorAssertionsToHaveAttributeOptions within) =>
         Assertions.Expect(phone.Page.Locator("#copy")).ToHaveAttributeAsync("data-state", state, within);
-
 }
