@@ -3,6 +3,7 @@ using DayBrief.Service.Features.Briefs;
 using DayBrief.Service.Features.Desk;
 using DayBrief.Service.Features.People;
 using DayBrief.Service.Features.Phone;
+using DayBrief.Service.Features.Sending;
 using DayBrief.Service.Features.Sites;
 using DayBrief.Service.Features.Soundings;
 using DayBrief.Service.Features.Technique;
@@ -66,6 +67,7 @@ internal static class WebService
         services.AddTechnique();
         services.AddAutomation(configuration);
         services.AddPhone();
+        services.AddSending(configuration);
     }
 
     private static void Map(WebApplication app)
@@ -90,6 +92,7 @@ internal static class WebService
         app.MapDesk();
         app.MapAutomation(api);
         app.MapPhone();
+        app.MapSending();
         app.MapHealthChecks("/health/live");
         app.MapHealthChecks("/health/ready");
         app.UseSwagger(swagger =>

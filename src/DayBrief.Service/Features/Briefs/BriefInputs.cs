@@ -7,11 +7,11 @@ public sealed record BriefInputs
 {
     public required string SoundingId { get; init; }
 
-    /// <summary>The site as a brief needs it: not what it has done by itself, whose addresses may hold a key.</summary>
+    /// <summary>The site as a brief needs it: not what it has done by itself nor to whom it sends, whose addresses may hold a key.</summary>
     public required SiteJson Site
     {
         get;
-        init => field = value with { Automation = null };
+        init => field = value with { Automation = null, Sending = null };
     }
 
     public required DateOnly Date { get; init; }

@@ -1,5 +1,6 @@
 using System.Text;
 using DayBrief.Service.Features.Briefs.Revisions;
+using DayBrief.Service.Features.Sites;
 using DayBrief.Service.Features.Technique;
 using DayBrief.Service.Languages;
 using Hangfire;
@@ -8,7 +9,7 @@ using Microsoft.AspNetCore.Http.HttpResults;
 namespace DayBrief.Service.Features.Briefs;
 
 /// <summary>The page that a brief is read on, for the reader of a request.</summary>
-internal sealed class BriefPages(BriefDesk desk, TechniqueDesk technique, IBackgroundJobClient jobs, PublishedFiles files)
+internal sealed class BriefPages(BriefDesk desk, TechniqueDesk technique, IBackgroundJobClient jobs, PublishedFiles files, SiteStore sites)
 {
     private const string Begin = "<main id=\"main\">";
     private const string End = "</main>";
@@ -27,6 +28,7 @@ internal sealed class BriefPages(BriefDesk desk, TechniqueDesk technique, IBackg
             [nameof(PhonePage.Made)] = made,
             [nameof(PhonePage.For)] = reader,
             [nameof(PhonePage.Now)] = desk.Now,
+            [nameof(PhonePage.Offered)] = sites.Find(made.Brief.Site.Id)?.Sending,
             [nameof(PhonePage.Technique)] = TechniqueView.For(made.Brief, pilot, reader.Figures, made.Inputs.InstructorNote, technique, jobs),
         });
     }

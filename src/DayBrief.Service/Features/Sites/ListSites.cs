@@ -33,7 +33,7 @@ internal static class ListSites
 
     /// <summary>What runs by itself is the administrators' business: its addresses may hold a key.</summary>
     private static SiteJson SeenBy(HttpContext context, SiteJson site) =>
-        Who.Of(context) is { Role: Role.Administrator } ? site : site with { Automation = null };
+        Who.Of(context) is { Role: Role.Administrator } ? site : site with { Automation = null, Sending = null };
 
     private static Results<Ok<SiteJson>, ProblemHttpResult> One(string id, HttpContext context, SiteStore sites)
     {

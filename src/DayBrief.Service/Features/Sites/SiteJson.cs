@@ -53,6 +53,8 @@ public sealed record SiteJson
 
     public SiteAutomationJson? Automation { get; init; }
 
+    public SiteSendingJson? Sending { get; init; }
+
     public static SiteJson Of(Site site) => new()
     {
         Id = site.Id,

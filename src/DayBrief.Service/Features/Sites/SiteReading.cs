@@ -39,6 +39,7 @@ internal static class SiteReading
             EmergencyLine = json.EmergencyLine,
         };
         json.Automation?.Check(errors);
+        json.Sending?.Check(errors);
         errors.ThrowIfAny();
         return site;
     }

@@ -14,6 +14,9 @@ internal sealed class SiteStore(Database database)
 {
     private const string Collection = "sites";
 
+    /// <summary>A site is now like this, without anything when it was removed; told before whoever changed it goes on.</summary>
+    public event Action<SiteJson>? Changed;
+
     /// <summary>Keeps a site, whatever was there.</summary>
     public void Save(SiteJson site) => Save(site, expected: null);
 
@@ -31,6 +34,8 @@ internal sealed class SiteStore(Database database)
             kept = version + 1;
             sites.Upsert(Document(site, version + 1));
         });
+        if (kept is not null)
+            Changed?.Invoke(site);
         return kept;
     }
 
@@ -46,6 +51,8 @@ internal sealed class SiteStore(Database database)
             collection.Upsert(sites.Select(seen => Document(seen.Site, seen.Version + 1)));
             kept = true;
         });
+        foreach (var changed in kept ? sites : [])
+            Changed?.Invoke(changed.Site);
         return kept;
     }
 
@@ -55,6 +62,8 @@ internal sealed class SiteStore(Database database)
         var removed = false;
         database.Write(Collection, sites =>
             removed = (expected is null || VersionOf(sites.FindById(id)) == expected) && sites.Delete(id));
+        if (removed)
+            Changed?.Invoke(new SiteJson { Id = id });
         return removed;
     }
 

@@ -85,6 +85,17 @@ internal sealed class RevisionStore
         _database.Write(Withdrawn, withdrawals => withdrawals.Delete(revision.BriefId));
     }
 
+    /// <summary>What was signed last for a site, the newest first, replaced revisions too.</summary>
+    public IReadOnlyList<Revision> LastOfSite(string siteId, int most) =>
+        [.. _database.Collection(Collection).Query().OrderByDescending("signedAt").ToEnumerable().Where(document => document["site"].AsString == siteId).Take(most).Select(Of)];
+
+    /// <summary>Every last withdrawal of a brief since a moment, also of briefs that were signed again.</summary>
+    public IReadOnlyList<(string BriefId, Withdrawal Withdrawal)> WithdrawnSince(DateTimeOffset moment) =>
+    [
+        .. _database.Collection(Withdrawn).Find(Query.GTE("at", moment.ToUnixTimeMilliseconds()))
+            .Select(found => (found["_id"].AsString, JsonSerializer.Deserialize<Withdrawal>(found["withdrawal"].AsString, Json.Line)!)),
+    ];
+
     public void Withdraw(string briefId, Withdrawal withdrawal) =>
         _database.Write(Withdrawn, withdrawals => withdrawals.Upsert(new BsonDocument
         {

@@ -1,0 +1,44 @@
+using DayBrief.Service.Features.People;
+using DayBrief.Service.Features.Sending.Deliveries;
+using DayBrief.Service.Features.Sending.Mail;
+using DayBrief.Service.Features.Sites;
+using DayBrief.Service.Infrastructure;
+using DayBrief.Service.Languages;
+using Microsoft.AspNetCore.Http.HttpResults;
+
+namespace DayBrief.Service.Features.Sending.Settings;
+
+/// <summary>To whom a site sends, and how it went: for administrators.</summary>
+internal static class ShowSending
+{
+    internal const string Path = "/sites/{id}/sending";
+    private const int Most = 60;
+
+    internal static void Map(WebApplication app) =>
+        app.MapGet(Path, Handle).RequireAuthorization(Access.Administrator).ExcludeFromDescription();
+
+    internal static RazorComponentResult<SendingPage> Page(
+        SiteJson site, HttpContext context, SendingFields? typed = null, IReadOnlyList<ProblemError>? refused = null)
+    {
+        var services = context.RequestServices;
+        var view = new SendingView(
+            site,
+            typed ?? SendingFields.Of(site.Sending),
+            services.GetRequiredService<DeliveryLedger>().Latest(site.Id!, Most),
+            services.GetRequiredService<MailServer>().Host is not null,
+            services.GetRequiredService<PublicAddress>().Link("/") is not null);
+        return new(new Dictionary<string, object?>
+        {
+            [nameof(SendingPage.View)] = view,
+            [nameof(SendingPage.In)] = Language.Of(context.Request),
+            [nameof(SendingPage.Refused)] = refused,
+            [nameof(SendingPage.IsKept)] = context.Request.Query.ContainsKey("kept"),
+        })
+        {
+            StatusCode = refused is null ? StatusCodes.Status200OK : StatusCodes.Status400BadRequest,
+        };
+    }
+
+    private static Results<RazorComponentResult<SendingPage>, RazorComponentResult<NotFoundPage>> Handle(string id, HttpContext context, SiteStore sites) =>
+        sites.Find(id) is { } site ? Page(site, context) : NotFoundPage.Result("page");
+}

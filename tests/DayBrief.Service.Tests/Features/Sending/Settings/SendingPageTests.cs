@@ -1,0 +1,75 @@
+using System.Net;
+using DayBrief.Service.Features.Sending.Deliveries;
+using DayBrief.Service.Features.Sending.Mail;
+using DayBrief.Service.Features.Sites;
+
+namespace DayBrief.Service.Features.Sending.Settings;
+
+[Collection(OneService.Name)]
+public sealed class SendingPageTests
+{
+    private const string Path = $"/sites/{SendingRig.Site}/sending";
+
+    private static CancellationToken Stopping => TestContext.Current.CancellationToken;
+
+    [Fact]
+    public async Task Only_an_administrator_sees_and_changes_to_whom_a_site_sends()
+    {
+        await using var rig = new SendingRig();
+        Assert.NotEqual(HttpStatusCode.OK, (await rig.Host.Client().GetAsync(Path, Stopping)).StatusCode);
+        Assert.NotEqual(HttpStatusCode.OK, (await rig.Host.Client().PostAsync(Path, Form(("feed", "on")), Stopping)).StatusCode);
+        Assert.Null(rig.Host.Get<SiteStore>().Find(SendingRig.Site)!.Sending);
+    }
+
+    [Fact]
+    public async Task What_is_kept_stands_on_the_page_and_a_webhook_keeps_its_secret()
+    {
+        await using var rig = new SendingRig();
+        var client = rig.Administrator();
+        var answer = await client.PostAsync(Path, Form(("mailTo", "a@club.example\r\n\r\n b@club.example "), ("webhooks", "https://hook.example/one"), ("calendar", "on")), Stopping);
+        Assert.Equal(HttpStatusCode.Redirect, answer.StatusCode);
+        var sending = rig.Host.Get<SiteStore>().Find(SendingRig.Site)!.Sending!;
+        Assert.Equal(["a@club.example", "b@club.example"], sending.MailTo!);
+        Assert.Equal((false, true), (sending.Feed, sending.Calendar));
+        var secret = Assert.Single(sending.Webhooks!).Secret!;
+        var page = WebUtility.HtmlDecode(await client.GetStringAsync(Path, Stopping));
+        Assert.Contains("b@club.example", page, StringComparison.Ordinal);
+        Assert.Contains(secret, page, StringComparison.Ordinal);
+        await client.PostAsync(Path, Form(("webhooks", "https://hook.example/one\nhttps://hook.example/two")), Stopping);
+        var webhooks = rig.Host.Get<SiteStore>().Find(SendingRig.Site)!.Sending!.Webhooks!;
+        Assert.Equal(secret, webhooks[0].Secret);
+        Assert.NotEqual(secret, webhooks[1].Secret);
+        Assert.Equal(32, webhooks[1].Key()!.Length);
+    }
+
+    [Fact]
+    public async Task An_address_that_cannot_be_used_is_named_and_nothing_typed_is_lost()
+    {
+        await using var rig = new SendingRig();
+        var answer = await rig.Administrator().PostAsync(Path, Form(("mailTo", "a@club.example\nnobody"), ("webhooks", "ftp://hook.example/")), Stopping);
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        var page = WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync(Stopping));
+        Assert.Contains("\"nobody\" is not a mail address", page, StringComparison.Ordinal);
+        Assert.Contains("\"ftp://hook.example/\" is not an address", page, StringComparison.Ordinal);
+        Assert.Contains("a@club.example\nnobody</textarea>", page, StringComparison.Ordinal);
+        Assert.Null(rig.Host.Get<SiteStore>().Find(SendingRig.Site)!.Sending);
+    }
+
+    [Fact]
+    public async Task A_delivery_that_was_given_up_is_sent_again_when_asked_for()
+    {
+        await using var server = new CatchingMailServer(offered => offered == 1 ? global::SmtpServer.Protocol.SmtpResponse.MailboxUnavailable : global::SmtpServer.Protocol.SmtpResponse.Ok);
+        await using var rig = new SendingRig(SendingRig.MailSettings(server.Port));
+        rig.SwitchOn(SendingRig.Mail("pilots@club.example"));
+        await rig.SignAsync();
+        await rig.RunAsync();
+        var failed = Assert.Single(rig.Deliveries());
+        Assert.Equal(DeliveryState.Failed, failed.State);
+        await rig.Administrator().PostAsync($"{Path}/again", Form(("delivery", failed.Id)), Stopping);
+        await rig.RunAsync();
+        Assert.Equal((DeliveryState.Sent, 1), (rig.Deliveries()[0].State, server.Messages.Count));
+    }
+
+    private static FormUrlEncodedContent Form(params (string Name, string Value)[] fields) =>
+        new(fields.Select(field => KeyValuePair.Create(field.Name, field.Value)));
+}
