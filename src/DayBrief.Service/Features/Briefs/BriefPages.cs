@@ -29,7 +29,7 @@ internal sealed class BriefPages(BriefDesk desk, TechniqueDesk technique, IBackg
             [nameof(PhonePage.For)] = reader,
             [nameof(PhonePage.Now)] = desk.Now,
             [nameof(PhonePage.Offered)] = sites.Find(made.Brief.Site.Id)?.Sending,
-            [nameof(PhonePage.Technique)] = TechniqueView.For(made.Brief, pilot, reader.Figures, made.Inputs.InstructorNote, technique, jobs),
+            [nameof(PhonePage.Technique)] = TechniqueView.For(made.Brief, pilot, reader.Figures, technique, jobs),
         });
     }
 

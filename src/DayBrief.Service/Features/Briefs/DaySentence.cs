@@ -8,8 +8,14 @@ internal static class DaySentence
     public static string Of(MadeBrief made, Reader reader)
     {
         var day = made.Brief.Day;
-        if (DayFigures.Of(made) is not { UsableTop: { } top, Climb: { } climb, FirstUsable: { } first, Last: { } last })
+        var figures = DayFigures.Of(made);
+        if (figures is not { UsableTop: { } top, Climb: { } climb, FirstUsable: { } first, Last: { } last })
+        {
+            if (figures is { Judgement.UsableTopAglM: not null, UsableTop: { } judged })
+                return reader.Say($"By the instructor's judgement usable to {reader.Height(judged.Metres)}.");
             return day.ThermalType.Reasons is [var reason, ..] ? reader.Say(reason) : reader["No usable thermals."];
+        }
+
         var kind = day.ThermalType.Kind == ThermalKind.ShortLived ? reader["Short-lived"] : reader["Broad"];
         var strength = Strength(climb.MetresPerSecond, reader);
         var thermals = day.Cloud switch

@@ -1,4 +1,5 @@
 using DayBrief.Service.Charts;
+using DayBrief.Service.Features.Briefs.Revisions;
 using DayBrief.Service.Languages;
 using Microsoft.AspNetCore.Http.HttpResults;
 
@@ -16,27 +17,31 @@ internal static class PrintBrief
     internal static byte[] Pdf(MadeBrief made, Drawing sheet) => PdfWriter.Write(
         sheet.Title, made.Brief.PreparedBy ?? "DayBrief", made.Brief.PreparedAt, sheet);
 
-    private static Results<RazorComponentResult<SheetPage>, RazorComponentResult<NotFoundPage>> ShowSheet(
-        string id, BriefDesk desk, HttpRequest request, string? units)
+    private static IResult ShowSheet(string id, BriefDesk desk, HttpRequest request, string? units)
     {
         if (desk.Find(id) is not { } made)
             return NotFoundPage.Result("brief");
+        if (made.Standing is { IsAsSigned: false })
+            return TypedResults.Redirect($"/briefs/{id}/sheet.pdf");
         return new RazorComponentResult<SheetPage>(new Dictionary<string, object?>
         {
             [nameof(SheetPage.Id)] = id,
             [nameof(SheetPage.Language)] = Language.Of(request, made.Brief.Site.Language),
-            [nameof(SheetPage.Sheet)] = BriefSheet.Draw(made, Reader.Of(made.Brief.Site, units, Language.Of(request, made.Brief.Site.Language)), Address(request, id), desk.Now),
+            [nameof(SheetPage.Sheet)] = Drawn(made, desk, request, units),
         });
     }
 
-    private static Results<FileContentHttpResult, RazorComponentResult<NotFoundPage>> ShowPdf(
-        string id, BriefDesk desk, HttpRequest request, string? units)
+    /// <summary>Drawn for this reader; of a brief that an earlier version of the program made, the file that was signed.</summary>
+    private static IResult ShowPdf(string id, BriefDesk desk, PublishedFiles files, HttpRequest request, string? units)
     {
         if (desk.Find(id) is not { } made)
             return NotFoundPage.Result("brief");
-        var sheet = BriefSheet.Draw(made, Reader.Of(made.Brief.Site, units, Language.Of(request, made.Brief.Site.Language)), Address(request, id), desk.Now);
-        return TypedResults.File(Pdf(made, sheet), "application/pdf");
+        var pdf = made.Standing is { IsAsSigned: false, Revision: { } revision } ? files.Read(revision, ".pdf") : null;
+        return TypedResults.File(pdf ?? Pdf(made, Drawn(made, desk, request, units)), "application/pdf");
     }
+
+    private static Drawing Drawn(MadeBrief made, BriefDesk desk, HttpRequest request, string? units) => BriefSheet.Draw(
+        made, Reader.Of(made.Brief.Site, units, Language.Of(request, made.Brief.Site.Language)), Address(request, made.Id!), desk.Now);
 
     private static string Address(HttpRequest request, string id) => $"{request.Scheme}://{request.Host}/briefs/{id}";
 }

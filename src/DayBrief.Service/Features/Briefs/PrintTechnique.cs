@@ -46,7 +46,7 @@ internal static class PrintTechnique
     {
         var pilot = Pilot.Of(request);
         var reader = Reader.Of(made.Brief.Site, UnitsChoice.Of(request), Language.Of(request, made.Brief.Site.Language));
-        var view = TechniqueView.For(made.Brief, pilot, reader.Figures, made.Inputs.InstructorNote, technique, jobs);
+        var view = TechniqueView.For(made.Brief, pilot, reader.Figures, technique, jobs);
         var demonstration = made.Inputs.Demonstration ? $" {reader["Invented, for demonstration."]}" : "";
         return view?.Facts is { Study.CentredClimbMs: > 0 } facts
             ? TechniqueSheet.Draw(

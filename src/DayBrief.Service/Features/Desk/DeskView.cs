@@ -74,7 +74,7 @@ internal sealed class DeskViews(
         var site = sites.FirstOrDefault(site => site.Id == kept.Fields["site"]);
         var units = Choice.Parse<SiteUnits>(site?.Units ?? kept.Fields["units"]) ?? SiteUnits.FeetAndKnots;
         var zone = TimeZoneInfo.TryFindSystemTimeZoneById(site?.TimeZone ?? kept.Fields["timeZone"], out var known) ? known : TimeZoneInfo.Utc;
-        return new(units, zone, Language.Of(request));
+        return new(units, zone, Language.Of(request, site?.Language));
     }
 
     private string? Notice(Draft draft, string? editor, Reader reader) =>

@@ -10,28 +10,28 @@ using Hangfire;
 namespace DayBrief.Service.Features.Technique;
 
 /// <summary>What the technique section shows one pilot: the facts, or how far their computation has come.</summary>
-internal sealed record TechniqueView(Pilot Pilot, TechniqueFacts? Facts, double Done, Words? PolarError, string? InstructorNote, Measures Say)
+internal sealed record TechniqueView(Pilot Pilot, TechniqueFacts? Facts, double Done, Words? PolarError, Measures Say)
 {
-    /// <summary>The view for a pilot; asks for the study when it is not there yet. Null on a day without thermals.</summary>
-    public static TechniqueView? For(Brief brief, Pilot pilot, Figures figures, string? note, TechniqueDesk desk, IBackgroundJobClient jobs)
+    /// <summary>The view for a pilot; asks for the study when it is not there yet. Null on a day without usable thermals.</summary>
+    public static TechniqueView? For(Brief brief, Pilot pilot, Figures figures, TechniqueDesk desk, IBackgroundJobClient jobs)
     {
-        if (DayThermal.Of(brief.Day) is not { } described)
+        if (brief.Day.MaxUsableTop is null || DayThermal.Of(brief.Day) is not { } described)
             return null;
         var say = new Measures(figures);
         var key = TechniqueKey.Of(described, pilot.Variometer);
         var thermal = key.ToThermal();
         var (glider, wrong) = GliderOf(pilot);
         if (pilot.Polar is not null && wrong is null)
-            return new(pilot, new(brief, thermal, Own(thermal, glider, pilot), glider, pilot, say), 1, null, note, say);
+            return new(pilot, new(brief, thermal, Own(thermal, glider, pilot), glider, pilot, say), 1, null, say);
         var state = desk.Find(key);
         if (state is not { Results: { } results })
         {
             ComputeTechnique.Ask(desk, jobs, key);
-            return new(pilot, null, state?.Done ?? 0, wrong, note, say);
+            return new(pilot, null, state?.Done ?? 0, wrong, say);
         }
 
         var study = results[TechniqueDesk.Classes.ToList().IndexOf(pilot.Glider)];
-        return new(pilot, new(brief, thermal, study, GenericGlider.Of(pilot.Glider), pilot, say), 1, wrong, note, say);
+        return new(pilot, new(brief, thermal, study, GenericGlider.Of(pilot.Glider), pilot, say), 1, wrong, say);
     }
 
     private static (Glider Glider, Words? Wrong) GliderOf(Pilot pilot)
