@@ -1,5 +1,6 @@
 using DayBrief.Service.Charts;
 using DayBrief.Service.Features.Briefs.Revisions;
+using DayBrief.Service.Infrastructure;
 using DayBrief.Service.Languages;
 using Microsoft.AspNetCore.Http.HttpResults;
 
@@ -17,7 +18,7 @@ internal static class PrintBrief
     internal static byte[] Pdf(MadeBrief made, Drawing sheet) => PdfWriter.Write(
         sheet.Title, made.Brief.PreparedBy ?? "DayBrief", made.Brief.PreparedAt, sheet);
 
-    private static IResult ShowSheet(string id, BriefDesk desk, HttpRequest request, string? units)
+    private static IResult ShowSheet(string id, BriefDesk desk, PublicAddress address, HttpRequest request, string? units)
     {
         if (desk.Find(id) is not { } made)
             return NotFoundPage.Result("brief");
@@ -27,21 +28,23 @@ internal static class PrintBrief
         {
             [nameof(SheetPage.Id)] = id,
             [nameof(SheetPage.Language)] = Language.Of(request, made.Brief.Site.Language),
-            [nameof(SheetPage.Sheet)] = Drawn(made, desk, request, units),
+            [nameof(SheetPage.Sheet)] = Drawn(made, desk, address, request, units),
         });
     }
 
     /// <summary>Drawn for this reader; of a brief that an earlier version of the program made, the file that was signed.</summary>
-    private static IResult ShowPdf(string id, BriefDesk desk, PublishedFiles files, HttpRequest request, string? units)
+    private static IResult ShowPdf(
+        string id, BriefDesk desk, PublishedFiles files, PublicAddress address, HttpRequest request, string? units)
     {
         if (desk.Find(id) is not { } made)
             return NotFoundPage.Result("brief");
         var pdf = made.Standing is { IsAsSigned: false, Revision: { } revision } ? files.Read(revision, ".pdf") : null;
-        return TypedResults.File(pdf ?? Pdf(made, Drawn(made, desk, request, units)), "application/pdf");
+        return TypedResults.File(pdf ?? Pdf(made, Drawn(made, desk, address, request, units)), "application/pdf");
     }
 
-    private static Drawing Drawn(MadeBrief made, BriefDesk desk, HttpRequest request, string? units) => BriefSheet.Draw(
-        made, Reader.Of(made.Brief.Site, units, Language.Of(request, made.Brief.Site.Language)), Address(request, made.Id!), desk.Now);
-
-    private static string Address(HttpRequest request, string id) => $"{request.Scheme}://{request.Host}/briefs/{id}";
+    private static Drawing Drawn(MadeBrief made, BriefDesk desk, PublicAddress address, HttpRequest request, string? units) => BriefSheet.Draw(
+        made,
+        Reader.Of(made.Brief.Site, units, Language.Of(request, made.Brief.Site.Language)),
+        address.Link($"/briefs/{made.Id}", request),
+        desk.Now);
 }

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using DayBrief.Service.Features.Soundings;
 using DayBrief.Service.Infrastructure;
+using DayBrief.Service.Languages;
 
 namespace DayBrief.Service.Features.Briefs.Revisions;
 
@@ -12,7 +13,8 @@ internal sealed record SignOutcome(Revision? Revision, Draft? Newer);
 
 /// <summary>Signs, amends, withdraws. What is acknowledged is on the disk.</summary>
 internal sealed class Signing(
-    BriefStore briefs, RevisionStore revisions, SoundingStore soundings, BriefDesk desk, PublishedFiles files, Announcements announcements)
+    BriefStore briefs, RevisionStore revisions, SoundingStore soundings, BriefDesk desk, PublishedFiles files, PublicAddress address,
+    Announcements announcements)
 {
     private readonly Lock _signing = new();
 
@@ -100,8 +102,8 @@ internal sealed class Signing(
     private async Task WriteFilesAsync(Revision revision)
     {
         var made = desk.Of(revision);
-        var reader = Reader.Of(made.Brief.Site);
-        var sheet = BriefSheet.Draw(made, reader, address: null, revision.SignedAt);
+        var reader = Reader.Of(made.Brief.Site, null, Language.Named(made.Brief.Site.Language));
+        var sheet = BriefSheet.Draw(made, reader, address.Link($"/briefs/{revision.BriefId}"), revision.SignedAt);
         files.Write(
             revision,
             soundings.Bytes(revision.Inputs.SoundingId),
