@@ -42,7 +42,7 @@ internal static class BriefCharts
         Stages = [.. Stages(brief, reader)],
         DayTop = brief.Day.MaxDepth,
         Unit = reader.Drawn,
-            Language = reader.Language,
+        Language = reader.Language,
         SouthernHemisphere = brief.Site.Position.LatitudeDegrees < 0,
         Width = width,
     });
