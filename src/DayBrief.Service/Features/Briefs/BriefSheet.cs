@@ -6,6 +6,10 @@ namespace DayBrief.Service.Features.Briefs;
 /// <remarks>Blocks are set from the top down and from the bottom up; the picture takes what is left between them.</remarks>
 internal static class BriefSheet
 {
+    private const double WordSize = 11.5;
+    private const int MostLines = 6;
+    private const double LeastPicture = 110;
+
     public static Drawing Draw(MadeBrief made, Reader reader, string? address, DateTimeOffset now)
     {
         var brief = made.Brief;
@@ -17,17 +21,24 @@ internal static class BriefSheet
         sheet.Paragraph(sentence, SentenceSize(sentence), bold: true, lead: 1.12);
         Figures(sheet, HeadFigures.Of(made, reader));
         foreach (var line in Words(made, reader))
-            sheet.Paragraph(line, 11.5, lead: 1.2);
+            sheet.Paragraph(line, WordSize, lead: 1.2);
         var foot = SheetFoot.Draw(sheet, reader, address);
-        var lower = foot - SheetLower.HeightOf(made, reader);
-        var picture = Math.Clamp(lower - sheet.Y - 8, 110, 270);
+        var room = foot - sheet.Y - LeastPicture - 8;
+        var lower = foot - SheetLower.HeightOf(made, reader, room);
+        var picture = Math.Clamp(lower - sheet.Y - 8, LeastPicture, 270);
         sheet.Drawing.Place(BriefCharts.Day(made, reader, SheetSurface.Inner, picture), SheetSurface.Left, sheet.Y);
-        SheetLower.Draw(sheet, made, reader, Math.Max(lower, sheet.Y + picture + 6));
+        SheetLower.Draw(sheet, made, reader, Math.Max(lower, sheet.Y + picture + 6), room);
         return sheet.Drawing;
     }
 
-    /// <summary>Limits of the day and what the instructor wrote.</summary>
-    private static IEnumerable<string> Words(MadeBrief made, Reader reader)
+    /// <summary>Limits of the day and what the instructor wrote, as far as the sheet has room: the brief has all of it.</summary>
+    private static string[] Words(MadeBrief made, Reader reader)
+    {
+        var lines = Written(made, reader).SelectMany(text => Typeface.Wrap(text, SheetSurface.Inner, WordSize, bold: false)).ToArray();
+        return lines.Length <= MostLines ? lines : [.. lines.Take(MostLines - 1), reader["More from the instructor stands in the brief."]];
+    }
+
+    private static IEnumerable<string> Written(MadeBrief made, Reader reader)
     {
         if (made.Inputs.Judgement?.Reason is { } why)
             yield return $"{reader["The instructor's judgement:"]} {why}";

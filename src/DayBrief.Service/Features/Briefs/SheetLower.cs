@@ -20,15 +20,18 @@ internal static class SheetLower
     private const double CautionLeft = FactLeft + FactWidth + Gap;
     private const double CautionWidth = SheetSurface.Right - CautionLeft;
 
-    public static double HeightOf(MadeBrief made, Reader reader)
+    /// <param name="made">The brief.</param>
+    /// <param name="reader">Who reads.</param>
+    /// <param name="room">What it may take at most; cautions that do not fit are named only.</param>
+    public static double HeightOf(MadeBrief made, Reader reader, double room)
     {
         var winds = WindTable.Rows(made.Brief, reader).Count * RowHeight;
         var facts = Facts(made, reader).Sum(fact => 2 + SheetSurface.ColumnHeight(FactWidth, Size, fact.Value, fact.Name));
-        var cautions = Cautions(made, reader).Sum(caution => 3 + SheetSurface.ColumnHeight(CautionWidth, Size, caution.Text, caution.Title));
+        var cautions = Cautions(made, reader, room).Sum(Taken);
         return HeadHeight + Math.Max(winds, Math.Max(facts, cautions));
     }
 
-    public static void Draw(SheetSurface sheet, MadeBrief made, Reader reader, double y)
+    public static void Draw(SheetSurface sheet, MadeBrief made, Reader reader, double y, double room)
     {
         Heading(sheet, SheetSurface.Left, y, WindWidth, reader["Wind this morning"]);
         Heading(sheet, FactLeft, y, FactWidth, reader["Field and air"]);
@@ -38,7 +41,7 @@ internal static class SheetLower
         foreach (var fact in Facts(made, reader))
             line = sheet.Column(FactLeft, line, FactWidth, Size, fact.Value, fact.Name) + 2;
         line = y + HeadHeight;
-        foreach (var (title, text) in Cautions(made, reader))
+        foreach (var (title, text) in Cautions(made, reader, room))
             line = sheet.Column(CautionLeft, line, CautionWidth, Size, text, title) + 3;
     }
 
@@ -61,25 +64,31 @@ internal static class SheetLower
     private static IEnumerable<Fact> Facts(MadeBrief made, Reader reader) => BriefFacts.Of(made, reader);
 
     /// <summary>The most serious in full as far as they fit, the others by name: the brief has them all.</summary>
-    private static IEnumerable<(string Title, string Text)> Cautions(MadeBrief made, Reader reader)
+    private static IEnumerable<(string Title, string Text)> Cautions(MadeBrief made, Reader reader, double room)
     {
         var hazards = Hazards.Of(made.Brief);
+        var always = (
+            Title: reader["Always:"],
+            Text: $"{reader["look out, join as the first glider circles, choose a field early."]} "
+                + reader[hazards.Count == 0 ? "The figures give no cause for a special caution." : "Local rules and the instructor in charge come first."]);
+        // Two lines of names, should not all fit.
+        var most = Math.Min(MostCautions, room - HeadHeight - Taken(always) - (2 * 1.22 * Size) - 3);
         var (height, told) = (0.0, 0);
         foreach (var hazard in hazards)
         {
-            var (title, text) = ($"{HazardText.Title(hazard, reader)}.", HazardText.Of(hazard, made.Brief.Site, reader));
-            height += 3 + SheetSurface.ColumnHeight(CautionWidth, Size, text, title);
-            if (told > 0 && height > MostCautions)
+            var caution = ($"{HazardText.Title(hazard, reader)}.", HazardText.Of(hazard, made.Brief.Site, reader));
+            height += Taken(caution);
+            if (told > 0 && height > most)
                 break;
             told++;
-            yield return (title, text);
+            yield return caution;
         }
 
         if (told < hazards.Count)
             yield return (reader["Also, see the brief:"], string.Join(", ", hazards.Skip(told).Select(hazard => HazardText.Title(hazard, reader)).Distinct()) + ".");
-        var rest = hazards.Count == 0
-            ? reader["The figures give no cause for a special caution."]
-            : reader["Local rules and the instructor in charge come first."];
-        yield return (reader["Always:"], $"{reader["look out, join as the first glider circles, choose a field early."]} {rest}");
+        yield return always;
     }
+
+    private static double Taken((string Title, string Text) caution) =>
+        3 + SheetSurface.ColumnHeight(CautionWidth, Size, caution.Text, caution.Title);
 }

@@ -1,3 +1,5 @@
+using CsCheck;
+
 namespace DayBrief.Soundings.Formats.Temp;
 
 /// <summary>What is written by the rules of [WMO306] is read back: the writing side is here, and knows nothing of ours.</summary>
