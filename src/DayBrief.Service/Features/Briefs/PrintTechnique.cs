@@ -20,7 +20,7 @@ internal static class PrintTechnique
     {
         if (desk.Find(id) is not { } made)
             return NotFoundPage.Result("brief");
-        if (DrawingOf(made, request, technique, jobs) is not { } drawing)
+        if (DrawingOf(made, desk.Now, request, technique, jobs) is not { } drawing)
             return TypedResults.Redirect($"/briefs/{id}#fly");
         return new RazorComponentResult<SheetPage>(new Dictionary<string, object?>
         {
@@ -36,23 +36,24 @@ internal static class PrintTechnique
     {
         if (desk.Find(id) is not { } made)
             return NotFoundPage.Result("brief");
-        return DrawingOf(made, request, technique, jobs) is { } drawing
+        return DrawingOf(made, desk.Now, request, technique, jobs) is { } drawing
             ? TypedResults.File(PrintBrief.Pdf(made, drawing), "application/pdf")
             : TypedResults.Redirect($"/briefs/{id}#fly");
     }
 
     /// <summary>Null while the study is being computed, and on a day without thermals: the brief says which.</summary>
-    private static Drawing? DrawingOf(MadeBrief made, HttpRequest request, TechniqueDesk technique, IBackgroundJobClient jobs)
+    private static Drawing? DrawingOf(
+        MadeBrief made, DateTimeOffset now, HttpRequest request, TechniqueDesk technique, IBackgroundJobClient jobs)
     {
         var pilot = Pilot.Of(request);
         var reader = Reader.Of(made.Brief.Site, UnitsChoice.Of(request), Language.Of(request, made.Brief.Site.Language));
         var view = TechniqueView.For(made.Brief, pilot, reader.Figures, technique, jobs);
-        var demonstration = made.Inputs.Demonstration ? $" {reader["Invented, for demonstration."]}" : "";
         return view?.Facts is { Study.CentredClimbMs: > 0 } facts
             ? TechniqueSheet.Draw(
                 facts,
                 reader.Say($"How to fly it: {made.Brief.Site.Name}"),
-                reader.Say($"{reader.Date(made.Brief.Date)}, for a {GliderText.Name(pilot.Glider, reader.Language)}, variometer {pilot.Variometer.LagS:0.#} s.") + demonstration,
+                reader.Say($"{reader.Date(made.Brief.Date)}, for a {GliderText.Name(pilot.Glider, reader.Language)}, variometer {pilot.Variometer.LagS:0.#} s."),
+                BriefBanners.Of(made, now, reader).Select(banner => banner.Text),
                 reader[Advice.Standing])
             : null;
     }

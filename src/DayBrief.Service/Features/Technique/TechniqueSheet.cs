@@ -10,12 +10,14 @@ internal static class TechniqueSheet
     private const double Column = (SheetSurface.Inner - Gap) / 2;
     private const double RightLeft = SheetSurface.Left + Column + Gap;
 
-    public static Drawing Draw(TechniqueFacts facts, string title, string subtitle, string advice)
+    public static Drawing Draw(TechniqueFacts facts, string title, string subtitle, IEnumerable<string> banners, string advice)
     {
         var say = facts.Measures;
         var sheet = new SheetSurface(title, string.Join(' ', TechniqueText.Centre(facts)));
         sheet.Paragraph(title, 21, bold: true);
         sheet.Paragraph(subtitle, 10);
+        foreach (var banner in banners)
+            sheet.Banner(banner);
         sheet.Y += 8;
         sheet.Drawing.Line(SheetSurface.Left, sheet.Y, SheetSurface.Right, sheet.Y, new Stroke(Ink.Black, 1.6));
         var top = sheet.Y + 20;
