@@ -29,6 +29,7 @@ internal sealed class AutomationRig : IDisposable
         services.AddSingleton(new DataFolder(Data));
         services.AddSingleton<Database>();
         services.AddSoundings();
+        services.AddSingleton(new PublicAddress(configuration));
         services.AddBriefs();
         services.AddAutomation(configuration);
         services.AddSingleton(new FetchLimits { Whole = TimeSpan.FromSeconds(5), FirstDelay = TimeSpan.FromMilliseconds(20), LongestDelay = TimeSpan.FromMilliseconds(100) });

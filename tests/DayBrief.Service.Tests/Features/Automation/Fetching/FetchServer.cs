@@ -101,6 +101,8 @@ internal sealed class FetchServer : IAsyncDisposable
         context.Response.ContentLength = 1000;
         await context.Response.WriteAsync("half", context.RequestAborted);
         await context.Response.Body.FlushAsync(context.RequestAborted);
+        // The head must have reached the other side: a connection that never answered is another fault.
+        await Task.Delay(500, context.RequestAborted);
         context.Abort();
     }
 
