@@ -1,4 +1,5 @@
 using DayBrief.Service.Features.Briefs.Revisions;
+using DayBrief.Service.Features.People;
 using DayBrief.Service.Languages;
 using Microsoft.AspNetCore.Http.HttpResults;
 
@@ -7,29 +8,31 @@ namespace DayBrief.Service.Features.Briefs;
 /// <summary>A brief in the list of all.</summary>
 internal sealed record ListedBrief(string Id, DateOnly Date, string Site, string? Remark);
 
-/// <summary>All days that stay reachable: what was signed, and drafts while nothing has been.</summary>
+/// <summary>All days that stay reachable: what was signed, and drafts while nothing has been; none of a site whose code this
+/// reader has not given.</summary>
 internal static class ListBriefs
 {
     internal static void Map(WebApplication app) => app.MapGet("/briefs", Show).ExcludeFromDescription();
 
-    private static RazorComponentResult<BriefList> Show(BriefStore briefs, RevisionStore revisions, HttpRequest request)
+    private static RazorComponentResult<BriefList> Show(BriefStore briefs, RevisionStore revisions, HttpContext context)
     {
-        var language = Language.Of(request);
+        var language = Language.Of(context.Request);
         return new(new Dictionary<string, object?>
         {
-            [nameof(BriefList.Briefs)] = Entries(briefs, revisions, language),
+            [nameof(BriefList.Briefs)] = Entries(briefs, revisions, language, site => ReaderCodeCheck.MayRead(context, site)),
             [nameof(BriefList.In)] = language,
         });
     }
 
-    private static IReadOnlyList<ListedBrief> Entries(BriefStore briefs, RevisionStore revisions, Language language)
+    private static IReadOnlyList<ListedBrief> Entries(
+        BriefStore briefs, RevisionStore revisions, Language language, Func<string, bool> mayRead)
     {
         var signed = revisions.Newest().ToDictionary(revision => revision.BriefId);
         return
         [
-            .. signed.Values.Select(revision => Entry(revision, revisions, language))
+            .. signed.Values.Where(revision => mayRead(revision.SiteId)).Select(revision => Entry(revision, revisions, language))
                 .Concat(briefs.Newest()
-                    .Where(draft => draft.Inputs is not null && !signed.ContainsKey(draft.Id))
+                    .Where(draft => draft.Inputs is not null && !signed.ContainsKey(draft.Id) && mayRead(draft.SiteId))
                     .Select(draft => new ListedBrief(
                         draft.Id, draft.Date, draft.Inputs!.Site.Name ?? draft.SiteId,
                         language[draft.Demonstration ? "invented, for demonstration" : "draft, not signed [in a list]"])))

@@ -13,7 +13,8 @@ internal static class ReaderCodeCheck
                 ? Ask(call.HttpContext.Request, site)
                 : await next(call));
 
-    private static bool MayRead(HttpContext context, string site)
+    /// <summary>The site asks for no code, or this reader has given it or has signed in.</summary>
+    public static bool MayRead(HttpContext context, string site)
     {
         var codes = context.RequestServices.GetRequiredService<ReaderCodes>();
         return !codes.Asks(site) || Who.Of(context) is not null || codes.IsRemembered(context, site);

@@ -50,6 +50,18 @@ public sealed class ReaderCodesTests
         Assert.Equal(HttpStatusCode.Redirect, (await host.Client().SendAsync(request, Stopping)).StatusCode);
     }
 
+    [Fact]
+    public async Task The_list_of_all_briefs_leaves_out_a_site_whose_code_was_not_given()
+    {
+        await using var host = new ServiceHost();
+        Assert.Contains("demo-broad", await host.Client().GetStringAsync("/briefs", Stopping));
+        host.Get<ReaderCodes>().Set("harrowmere", Code);
+        Assert.DoesNotContain("demo-broad", await host.Client().GetStringAsync("/briefs", Stopping));
+        var reader = host.Client();
+        await GiveAsync(reader, Code, "/briefs");
+        Assert.Contains("demo-broad", await reader.GetStringAsync("/briefs", Stopping));
+    }
+
     private static async Task ReadsAsync(HttpClient client, HttpStatusCode expected) =>
         Assert.Equal(expected, (await client.GetAsync("/briefs/demo-broad", Stopping)).StatusCode);
 
