@@ -1,5 +1,6 @@
 using DayBrief.Service.Features.Automation.Work;
 using DayBrief.Service.Features.Sites;
+using DayBrief.Service.Infrastructure;
 
 namespace DayBrief.Service.Features.Automation;
 

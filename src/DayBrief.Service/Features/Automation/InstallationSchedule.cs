@@ -1,3 +1,5 @@
+using DayBrief.Service.Infrastructure;
+
 namespace DayBrief.Service.Features.Automation;
 
 /// <summary>What is to be done for the whole installation, each night (UTC).</summary>

@@ -40,7 +40,7 @@ internal static class BriefBanners
     /// <summary>For another day, or past its time.</summary>
     private static IEnumerable<Banner> Day(MadeBrief made, DateTimeOffset now, Reader reader)
     {
-        if (made.Brief.Date != LocalTime.DateOf(made.Brief.Site.TimeZone, now))
+        if (made.Brief.Date != LocalClock.DateAt(now, made.Brief.Site.TimeZone))
             yield return new(reader.Say($"Not for today: this is the brief for {reader.Date(made.Brief.Date)}."), IsWarning: true);
         else if (DayFigures.ValidUntil(made) is { } until && now > until)
             yield return new(reader.Say($"Past its time: valid until {reader.Time(until)}."), IsWarning: true);

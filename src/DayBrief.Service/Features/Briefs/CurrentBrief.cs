@@ -1,5 +1,6 @@
 using DayBrief.Service.Features.Briefs.Revisions;
 using DayBrief.Service.Features.People;
+using DayBrief.Service.Infrastructure;
 
 namespace DayBrief.Service.Features.Briefs;
 
@@ -36,6 +37,5 @@ internal sealed class CurrentBrief(BriefStore briefs, RevisionStore revisions, B
         ];
     }
 
-    private DateOnly LocalDate(Revision revision) => DateOnly.FromDateTime(
-        TimeZoneInfo.ConvertTime(desk.Now, revision.Inputs.Site.ToSite().TimeZone).DateTime);
+    private DateOnly LocalDate(Revision revision) => LocalClock.DateAt(desk.Now, revision.Inputs.Site.ToSite().TimeZone);
 }

@@ -37,13 +37,13 @@ internal sealed record DayFigures
             Judgement = judged,
         };
 
-        DateTimeOffset? At(TimeOnly? time) => time is { } local ? LocalTime.At(zone, date, local) : null;
+        DateTimeOffset? At(TimeOnly? time) => time is { } local ? LocalClock.InstantOf(date, local, zone) : null;
     }
 
     /// <summary>When the brief is no longer to be used without an amendment: as the instructor says, else sunset; null where
     /// the sun does not set.</summary>
     public static DateTimeOffset? ValidUntil(MadeBrief made) =>
         made.Inputs.ValidUntil is { } time
-            ? LocalTime.At(made.Brief.Site.TimeZone, made.Brief.Date, time)
+            ? LocalClock.InstantOf(made.Brief.Date, time, made.Brief.Site.TimeZone)
             : made.Brief.Day.Sun.Sunset;
 }

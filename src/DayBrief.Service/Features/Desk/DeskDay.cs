@@ -2,6 +2,7 @@ using DayBrief.Service.Features.Arrivals;
 using DayBrief.Service.Features.Briefs;
 using DayBrief.Service.Features.Briefs.Revisions;
 using DayBrief.Service.Features.Sites;
+using DayBrief.Service.Infrastructure;
 using DayBrief.Service.Languages;
 
 namespace DayBrief.Service.Features.Desk;
@@ -20,7 +21,7 @@ internal static class DeskDay
         .. sites.All().Select(site =>
         {
             var reader = Reader.Of(site.ToSite(), null, language);
-            var today = DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(desk.Now, site.ToSite().TimeZone).DateTime);
+            var today = LocalClock.DateAt(desk.Now, site.ToSite().TimeZone);
             return new DeskDaySite(
                 site.Id!,
                 site.Name ?? site.Id!,

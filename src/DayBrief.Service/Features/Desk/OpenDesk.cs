@@ -5,6 +5,7 @@ using DayBrief.Service.Features.Briefs.Revisions;
 using DayBrief.Service.Features.People;
 using DayBrief.Service.Features.Sites;
 using DayBrief.Service.Features.Soundings;
+using DayBrief.Service.Infrastructure;
 using DayBrief.Service.Languages;
 using Microsoft.AspNetCore.Http.HttpResults;
 
@@ -44,7 +45,7 @@ internal static class OpenDesk
     }
 
     private static DateOnly Today(SiteJson? site, BriefDesk desk) =>
-        site is null ? desk.Today : DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(desk.Now, site.ToSite().TimeZone).DateTime);
+        site is null ? desk.Today : LocalClock.DateAt(desk.Now, site.ToSite().TimeZone);
 
     private static RazorComponentResult<DeskDayPage> ShowDay(
         HttpContext context, SiteStore sites, BriefStore briefs, RevisionStore revisions, DayNews news, BriefDesk desk)

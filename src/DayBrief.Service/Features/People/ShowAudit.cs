@@ -43,12 +43,5 @@ internal static class ShowAudit
     }
 
     /// <summary>The first moment of a local day, also where the clocks change at midnight.</summary>
-    private static DateTimeOffset Midnight(DateOnly day, TimeZoneInfo zone)
-    {
-        var local = day.ToDateTime(TimeOnly.MinValue);
-        while (zone.IsInvalidTime(local))
-            local = local.AddMinutes(15);
-        var offset = zone.IsAmbiguousTime(local) ? zone.GetAmbiguousTimeOffsets(local).Max() : zone.GetUtcOffset(local);
-        return new(local, offset);
-    }
+    private static DateTimeOffset Midnight(DateOnly day, TimeZoneInfo zone) => LocalClock.InstantOf(day, TimeOnly.MinValue, zone);
 }

@@ -1,4 +1,5 @@
 using DayBrief.Service.Features.Sites;
+using DayBrief.Service.Infrastructure;
 
 namespace DayBrief.Service.Features.Automation;
 

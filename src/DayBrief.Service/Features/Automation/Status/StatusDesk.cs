@@ -1,6 +1,7 @@
 using DayBrief.Service.Features.Arrivals;
 using DayBrief.Service.Features.Automation.Work;
 using DayBrief.Service.Features.Sites;
+using DayBrief.Service.Infrastructure;
 
 namespace DayBrief.Service.Features.Automation.Status;
 

@@ -3,6 +3,7 @@ using DayBrief.Reports;
 using DayBrief.Service.Features.Arrivals;
 using DayBrief.Service.Features.Briefs;
 using DayBrief.Service.Features.Sites;
+using DayBrief.Service.Infrastructure;
 
 namespace DayBrief.Service.Features.Automation.Work;
 

@@ -26,7 +26,7 @@ internal static class ShowCalendar
         var last = revisions.LastOfSite(site, Looked).GroupBy(revision => revision.BriefId).Select(brief => brief.MaxBy(revision => revision.Number)!).ToArray();
         if (last.Length == 0 || sites.Find(site) is not { Sending.Calendar: true } field)
             return NotFoundPage.Result("page");
-        var today = DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(desk.Now, field.ToSite().TimeZone).DateTime);
+        var today = LocalClock.DateAt(desk.Now, field.ToSite().TimeZone);
         var newest = last.Max(revision => revision.Date);
         var shown = last.Where(revision => revision.Date >= (today < newest ? today : newest)).OrderBy(revision => revision.Date);
         return File(shown, field, context, calendar, address);

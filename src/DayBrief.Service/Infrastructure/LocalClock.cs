@@ -1,4 +1,4 @@
-namespace DayBrief.Service.Features.Automation;
+namespace DayBrief.Service.Infrastructure;
 
 /// <summary>Turns a site's local times into instants, also on the days when its clocks change.</summary>
 internal static class LocalClock
