@@ -4,8 +4,9 @@ using System.Text.RegularExpressions;
 namespace DayBrief.Service.Languages;
 
 /// <summary>Every page and sheet of the demonstration is German where German is asked for, to the last word and comma.</summary>
+/// <remarks>On a service of its own: what other tests keep on the shared one has English names of its own.</remarks>
 [Collection(OneService.Name)]
-public sealed partial class GermanPagesTests(ServiceHost host)
+public sealed partial class GermanPagesTests(GermanPagesTests.Untouched untouched) : IClassFixture<GermanPagesTests.Untouched>
 {
     private static readonly string[] Days = ["demo-broad", "demo-short", "demo-spread", "demo-thunder", "demo-streets", "demo-stratus"];
 
@@ -48,7 +49,7 @@ public sealed partial class GermanPagesTests(ServiceHost host)
 
     private async Task<string> GermanAsync(string path)
     {
-        using var client = host.Client();
+        using var client = untouched.Host.Client();
         using var request = new HttpRequestMessage(HttpMethod.Get, path);
         request.Headers.Add("Cookie", $"{Language.Cookie}=de");
         using var answer = await client.SendAsync(request, TestContext.Current.CancellationToken);
@@ -86,4 +87,11 @@ public sealed partial class GermanPagesTests(ServiceHost host)
 
     [GeneratedRegex("<[^>]*>")]
     private static partial Regex Markup();
+
+    public sealed class Untouched : IAsyncDisposable
+    {
+        internal ServiceHost Host { get; } = new();
+
+        public ValueTask DisposeAsync() => Host.DisposeAsync();
+    }
 }
