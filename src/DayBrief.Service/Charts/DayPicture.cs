@@ -15,6 +15,7 @@ internal static class DayPicture
         DayPictureAxes.Draw(plot);
         Ranges(plot);
         Clouds(plot);
+        RangeEdges(plot);
         DayPictureAxes.Limits(plot);
         Tops(plot);
         DayPictureLabels.Draw(plot);
@@ -28,7 +29,15 @@ internal static class DayPicture
             var low = Line(plot, stretch, m => m.P10M!.Value);
             var high = Line(plot, stretch, m => m.P90M!.Value);
             plot.Drawing.Hatch([.. low, .. high.Reverse()], 4, 90, RangeHatch);
-            foreach (var edge in new[] { low, high })
+        }
+    }
+
+    /// <summary>Over the clouds, which would hide them.</summary>
+    private static void RangeEdges(DayPicturePlot plot)
+    {
+        foreach (var stretch in plot.Stretches(m => m is { P10M: not null, P90M: not null }))
+        {
+            foreach (var edge in new[] { Line(plot, stretch, m => m.P10M!.Value), Line(plot, stretch, m => m.P90M!.Value) })
             {
                 plot.Drawing.Polyline(edge, RangeEdge);
                 plot.Labels.Keep(edge);
@@ -42,6 +51,7 @@ internal static class DayPicture
         {
             var low = Line(plot, stretch, m => m.CloudBaseM!.Value);
             var high = Line(plot, stretch, m => Math.Max(m.CloudTopM!.Value, m.CloudBaseM!.Value));
+            plot.Drawing.Polygon([.. low, .. high.Reverse()], fill: Ink.Paper);
             plot.Drawing.Hatch([.. low, .. high.Reverse()], 4.5, 45, Cloud);
             plot.Drawing.Polyline([.. low, .. high.Reverse(), low[0]], CloudEdge);
         }

@@ -3,7 +3,7 @@ namespace DayBrief.Service.Charts;
 /// <summary>The names of what the picture of the day shows, beside what they name.</summary>
 internal static class DayPictureLabels
 {
-    private static readonly double[] Asides = [0, -14, 14, -30, 30];
+    private static readonly double[] Asides = [0, -14, 14, -30, 30, -60, 60, -100];
 
     public static void Draw(DayPicturePlot plot)
     {
@@ -36,10 +36,17 @@ internal static class DayPictureLabels
             if (!plot.Labels.Place(name, style, spot))
                 continue;
             if (spot.Y - at.Y > 26)
-                plot.Drawing.Line(at.X, at.Y + 4, at.X, spot.Y - 11, Stroke.Fine);
+                plot.Drawing.Line(at.X, at.Y + 4, Near(at.X, spot.X, name, style), spot.Y - 11, Stroke.Fine);
             NameRange(plot, best, spot);
             return;
         }
+    }
+
+    /// <summary>Where the line from the highest point meets its name.</summary>
+    private static double Near(double x, double middle, string name, TextStyle style)
+    {
+        var half = (Typeface.WidthOf(name, style.Size, style.Bold) / 2) - 4;
+        return Math.Clamp(x, middle - half, middle + half);
     }
 
     private static void NameRange(DayPicturePlot plot, DayMoment best, Point name)
@@ -70,8 +77,12 @@ internal static class DayPictureLabels
         foreach (var text in new[] { say.Say($"cloud, base {range}"), say["cloud"] })
         {
             var half = (Typeface.WidthOf(text, style.Size) / 2) + 2;
-            var within = Math.Clamp(x, plot.Frame.Left + half, plot.Frame.Right - half);
-            if (plot.Labels.Place(text, style, new(within, ((low + high) / 2) + 4), new(within, high - 6), new(within, high - 16), new(within, high + 11)))
+            var spots =
+                from aside in new[] { 0, -30, 30, -60, 60, -100, 100 }
+                let within = Math.Clamp(x + aside, plot.Frame.Left + half, plot.Frame.Right - half)
+                from y in new[] { ((low + high) / 2) + 4, high - 6, high - 16, high + 11, high - 26 }
+                select new Point(within, y);
+            if (plot.Labels.Place(text, style, [.. spots]))
                 return;
         }
     }
