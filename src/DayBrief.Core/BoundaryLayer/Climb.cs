@@ -12,7 +12,10 @@ namespace DayBrief.BoundaryLayer;
 /// (<see cref="Picking"/>; an assumption). Shape: lift falls off as 1 − (r/R)², R twice the average thermal's radius and
 /// at least 120 m, the order of the diameters in [FAA-13A]. Glider: a club glider of 0.62 m/s least sink at 77 km/h,
 /// flown 5 % faster, at the best of five banks. Checked with the trade's rule that climb in knots is about the depth in
-/// thousands of feet (common practice, no source), which it meets within a factor of two from 1000 to 3000 m.</remarks>
+/// thousands of feet (common practice, no source), which it meets within a factor of two from 1000 to 3000 m.
+/// Under cumulus, thermals do not end below the base: they feed it. Air goes through the base with w* [Neggers2006], so
+/// the picked core falls in a straight line (an assumption) from the height of the greatest climb to w* at the base. A
+/// base far above the layer's top is fed by few, and raises the usable top by less.</remarks>
 public readonly record struct Climb(double? ClimbMs, double CoreMs, double BestHeightM, double? UsableTopM)
 {
     /// <summary>Strength of the thermals that are taken over that of the average one.</summary>
@@ -33,12 +36,12 @@ public readonly record struct Climb(double? ClimbMs, double CoreMs, double BestH
     /// <param name="depth">Depth of the layer.</param>
     /// <param name="velocityScale">w*.</param>
     /// <param name="usable">Climb worth taking.</param>
-    /// <param name="ceiling">Height that ends all climbs, such as the cloud base; null for none.</param>
-    public static Climb In(Height depth, Speed velocityScale, Speed usable, Height? ceiling = null) => In(
+    /// <param name="cloudBase">Base of the cumulus, which ends all climbs; null under a blue sky.</param>
+    public static Climb In(Height depth, Speed velocityScale, Speed usable, Height? cloudBase = null) => In(
         Guard.Finite(depth.Metres, min: 0, name: nameof(depth)),
         Guard.Finite(velocityScale.MetresPerSecond, min: 0, name: nameof(velocityScale)),
         usable.MetresPerSecond,
-        ceiling?.Metres ?? double.PositiveInfinity);
+        cloudBase?.Metres ?? double.PositiveInfinity);
 
     /// <summary>Climb at one height; null where there is none.</summary>
     public static Speed? At(Height height, Height depth, Speed velocityScale)
@@ -50,16 +53,16 @@ public readonly record struct Climb(double? ClimbMs, double CoreMs, double BestH
         return climb > 0 ? Speed.FromMetresPerSecond(climb) : null;
     }
 
-    internal static Climb In(double depthM, double wStar, double usableMs, double ceilingM)
+    internal static Climb In(double depthM, double wStar, double usableMs, double cloudBaseM)
     {
         var (best, core, bestHeight, top) = (0.0, 0.0, 0.0, double.NaN);
         var (before, lastGood) = (0.0, -2);
         for (var i = 0; i < Heights; i++)
         {
             var height = Shares[i] * depthM;
-            if (height > ceilingM)
+            if (height > cloudBaseM)
             {
-                top = lastGood == i - 1 ? ceilingM : top;
+                top = lastGood == i - 1 ? cloudBaseM : top;
                 break;
             }
 
@@ -74,12 +77,36 @@ public readonly record struct Climb(double? ClimbMs, double CoreMs, double BestH
             before = climb;
         }
 
+        if (best >= usableMs && best > 0 && double.IsFinite(cloudBaseM) && cloudBaseM > bestHeight)
+            top += WithinReach(cloudBaseM / depthM) * Math.Max(0, UnderCumulus(core, bestHeight, wStar, usableMs, depthM, cloudBaseM) - top);
         return new(best > 0 ? best : null, core, bestHeight, double.IsNaN(top) ? null : top);
     }
 
+    /// <summary>How far thermals of the layer reach a cloud base above its top: fully up to 1.2 depths, the upper edge of
+    /// the zone that they overshoot into [Stull1988]; not from 1.5 depths on (a choice).</summary>
+    private static double WithinReach(double depths) => Math.Clamp((1.5 - depths) / (1.5 - 1.2), 0, 1);
+
+    /// <summary>Highest height at which the core, falling from the best height to w* at the cloud base, still gives a climb worth taking.</summary>
+    private static double UnderCumulus(double coreMs, double bestHeightM, double wStar, double usableMs, double depthM, double cloudBaseM)
+    {
+        var share = bestHeightM / depthM;
+        var edge = Edge(Updraft.At(share, Math.Cbrt(share), depthM, wStar));
+        var needed = double.PositiveInfinity;
+        foreach (var (radius, sink) in Circles)
+        {
+            if (radius < edge)
+                needed = Math.Min(needed, (usableMs + sink) / (1 - (radius * radius / (edge * edge))));
+        }
+
+        var reached = coreMs <= wStar ? 1 : Math.Clamp((coreMs - needed) / (coreMs - wStar), 0, 1);
+        return bestHeightM + (reached * (cloudBaseM - bestHeightM));
+    }
+
+    private static double Edge(in Updraft updraft) => Math.Max(LeastRadiusM, PickedWidth * updraft.RadiusM);
+
     private static double OfCore(in Updraft updraft)
     {
-        var edge = Math.Max(LeastRadiusM, PickedWidth * updraft.RadiusM);
+        var edge = Edge(updraft);
         var best = double.NegativeInfinity;
         foreach (var (radius, sink) in Circles)
         {

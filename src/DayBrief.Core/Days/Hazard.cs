@@ -68,6 +68,9 @@ public enum HazardKind
     /// <summary>Thermals reach above the ceiling that the site states.</summary>
     Ceiling,
 
+    /// <summary>Thermals that carry a glider to the cloud.</summary>
+    CloudClearance,
+
     /// <summary>Freezing within reach of the thermals.</summary>
     Icing,
 

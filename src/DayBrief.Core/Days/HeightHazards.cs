@@ -1,15 +1,22 @@
 namespace DayBrief.Days;
 
-/// <summary>Cautions of how high the thermals reach: airspace, freezing, oxygen.</summary>
+/// <summary>Cautions of how high the thermals reach: airspace, cloud, freezing, oxygen.</summary>
 internal static class HeightHazards
 {
     /// <summary>[AIM] 8-1-2: oxygen is advised by day from 10,000 ft. Where it must be used differs: [CFR91] 91.211 and [LuftBODV3]
     /// name 12,000 to 14,000 ft.</summary>
     public const double OxygenFt = 10000;
 
+    /// <summary>[SERA5001]: 300 m (1,000 ft) of height from cloud, outside the airspace near the ground where clear of it is enough.</summary>
+    public const double CloudDistanceM = 300;
+
     public static IEnumerable<Hazard?> Of(Brief brief)
     {
         yield return Ceiling(brief);
+        yield return brief.UsableTop is not null
+            && Daylight.When(brief, step => step.CloudBaseAglM - step.UsableTopAglM <= CloudDistanceM) is { } near
+            ? new(HazardKind.CloudClearance) { From = near.From, To = near.To }
+            : null;
         yield return brief.FreezingLevel is { } freezing && Above(brief, freezing.Metres) is { } cold
             ? new(HazardKind.Icing, freezing.Metres) { From = cold.From, To = cold.To }
             : null;

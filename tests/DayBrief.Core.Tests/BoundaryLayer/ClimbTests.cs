@@ -60,4 +60,34 @@ public sealed class ClimbTests
         Assert.True(capped.UsableTopM <= 900);
         Assert.Null(Climb.In(Height.FromMetres(200), Speed.FromMetresPerSecond(0.5), Speed.FromMetresPerSecond(0.5)).ClimbMs);
     }
+
+    /// <summary>Under good cumulus gliders climb to the base (common practice, no source); [FAA-13A] has lift growing near it.
+    /// w* is that of the reference table, 250 W/m² into 2000 m.</summary>
+    [Theory]
+    [InlineData(2000, 2.40, 2200)]
+    [InlineData(2000, 2.40, 2400)]
+    [InlineData(2000, 2.40, 1700)]
+    public void Under_cumulus_that_the_layer_feeds_the_climb_ends_at_the_base(double depthM, double wStar, double baseM) =>
+        Assert.Equal(baseM, Under(depthM, wStar, baseM), tolerance: 1e-6);
+
+    /// <summary>Cloudy air goes through the base with w* [Neggers2006], which has to exceed sink in the circle (0.7 m/s and more) and
+    /// the climb that is wanted (0.5): with 1.25 m/s the climb ends below the base, yet above that of a blue sky.</summary>
+    [Fact]
+    public void Weak_thermals_do_not_carry_to_the_base() =>
+        Assert.InRange(Under(1000, 1.25, 1100), Under(1000, 1.25, null) + 1, 1099);
+
+    /// <summary>Thermals overshoot the layer by about a fifth [Stull1988]: a cloud half as high again says nothing of them.</summary>
+    [Fact]
+    public void A_base_out_of_reach_raises_nothing()
+    {
+        Assert.Equal(Under(1290, 1.97, null), Under(1290, 1.97, 1.5 * 1290), tolerance: 1e-6);
+        Assert.InRange(Under(1290, 1.97, 1.35 * 1290), Under(1290, 1.97, null) + 1, (1.35 * 1290) - 1);
+    }
+
+    private static double Under(double depthM, double wStar, double? baseM) =>
+        Climb.In(
+            Height.FromMetres(depthM),
+            Speed.FromMetresPerSecond(wStar),
+            Speed.FromMetresPerSecond(0.5),
+            baseM is { } metres ? Height.FromMetres(metres) : null).UsableTopM!.Value;
 }

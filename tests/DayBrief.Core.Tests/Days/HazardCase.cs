@@ -39,6 +39,8 @@ internal sealed record HazardCase
 
     public Func<int, double> TopAt { get; init; } = _ => double.NaN;
 
+    public double? BaseM { get; init; }
+
     public double MaxC { get; init; } = 15;
 
     public double RadiusM { get; init; } = 150;
@@ -110,6 +112,7 @@ internal sealed record HazardCase
             Time = Time(i),
             SurfaceTemperatureC = MaxC - (Math.Abs(i - 60) / 12.0),
             UsableTopAglM = top,
+            CloudBaseAglM = BaseM,
             ClimbMs = top is null ? null : 2,
             ThermalRadiusM = top is null ? null : RadiusM,
             SpacingM = top is null ? null : SpacingM,

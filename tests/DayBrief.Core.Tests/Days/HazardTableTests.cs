@@ -53,6 +53,7 @@ public sealed class HazardTableTests
         ["hills"] = (HazardKind.Terrain, Land(TerrainKind.Flat), Land(TerrainKind.Hills)),
         ["mountains without thermals"] = (HazardKind.Terrain, Land(TerrainKind.Mountains) with { Flyable = false }, Land(TerrainKind.Mountains)),
         ["ceiling"] = (HazardKind.Ceiling, Limits(new() { Ceiling = Altitude.FromMetres(1600) }, Quiet), Limits(new() { Ceiling = Altitude.FromMetres(1599) }, Quiet)),
+        ["distance from cloud"] = (HazardKind.CloudClearance, Quiet with { BaseM = 1801 }, Quiet with { BaseM = 1800 }),
         ["freezing level"] = (HazardKind.Icing, Freezing(1500), Freezing(1499)),
         ["oxygen"] = (HazardKind.Oxygen, Quiet with { TopM = 2947.9 }, Quiet with { TopM = 2948.1 }),
         ["density altitude"] = (HazardKind.DensityAltitude, Quiet with { MaxC = 27.1 }, Quiet with { MaxC = 27.4 }),

@@ -25,8 +25,14 @@ internal static class DaySentence
             { MaxCoverOktas: < 0.5 } => reader["almost dry thermals"],
             _ => reader["thermals under cumulus"],
         };
-        return reader.Say($"{kind}, {strength} {thermals} from {reader.Time(first)} to {reader.Time(last)}, usable to {reader.Height(top.Metres)}{Clause(day, reader)}.");
+        var height = reader.Height(top.Metres);
+        var reach = ToCloudBase(day, top.Metres) ? reader.Say($"base at {height}") : height;
+        return reader.Say($"{kind}, {strength} {thermals} from {reader.Time(first)} to {reader.Time(last)}, usable to {reach}{Clause(day, reader)}.");
     }
+
+    /// <summary>Whether the highest climb ends at the cloud, within 100 m. Not so for a height that the instructor gave.</summary>
+    private static bool ToCloudBase(ConvectiveDay day, double topM) =>
+        day.Steps.Any(step => step.UsableTopAglM == topM && step.CloudBaseAglM - topM <= 100);
 
     /// <summary>Common practice, no source: a climb below 1 m/s is weak, above 2.5 m/s strong.</summary>
     private static string Strength(double climbMs, Reader reader) => climbMs switch

@@ -25,7 +25,7 @@ internal static class HazardText
         return hazard.Kind is HazardKind.LastLight ? text : (hazard.From, hazard.To) switch
         {
             ({ } from, { } to) => $"{reader.Time(from)}–{reader.Time(to)}: {text}",
-            ({ } from, null) => reader.Say($"from {reader.Time(from)}: {text}"),
+            ({ } from, null) => reader.Say($"From {reader.Time(from)}: {text}"),
             _ => text,
         };
     }

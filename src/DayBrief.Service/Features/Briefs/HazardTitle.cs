@@ -35,6 +35,7 @@ internal static class HazardTitle
         HazardKind.CirclingTogether => Language.Text("Gliders close together"),
         HazardKind.Terrain => Language.Text("Hills and mountains"),
         HazardKind.Ceiling => Language.Text("Ceiling"),
+        HazardKind.CloudClearance => Language.Text("Distance from cloud"),
         HazardKind.Icing => Language.Text("Freezing level"),
         HazardKind.Oxygen => Language.Text("Oxygen"),
         HazardKind.DensityAltitude => Language.Text("Thin air at launch"),

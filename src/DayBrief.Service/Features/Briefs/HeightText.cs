@@ -18,6 +18,7 @@ internal static class HeightText
             HazardKind.CirclingTogether => Together(hazard, reader),
             HazardKind.Terrain => Terrain(hazard, reader),
             HazardKind.Ceiling => reader.Say($"Thermals reach above the airspace ceiling of {Height()} above sea level{(hazard.About is { } note ? $" ({note})" : "")}. Brakes before it, not at it; check today's airspace."),
+            HazardKind.CloudClearance => reader["Thermals carry up to the base, and lift often grows just beneath it. Leave in time: the rules ask for a distance from cloud, in much airspace 1,000 ft (300 m) below it."],
             HazardKind.Icing => reader.Say($"0 °C at {Height()}, below the usable top: wet wings and ballast freeze, canopies mist."),
             _ => reader.Say($"The usable top is {Height()} above sea level. Aviation medicine advises oxygen by day from 10,000 ft (3050 m); your rules say from where it must be used."),
         };
