@@ -8,6 +8,7 @@ using DayBrief.Service.Features.Sites;
 using DayBrief.Service.Features.Soundings;
 using DayBrief.Service.Features.Technique;
 using DayBrief.Service.Infrastructure;
+using DayBrief.Service.Infrastructure.Outgoing;
 using DayBrief.Service.Languages;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Http.Features;
@@ -59,13 +60,14 @@ internal static class WebService
         });
         services.AddRazorComponents();
         services.AddJobs();
+        services.AddOutgoing(configuration);
         services.AddPeople(configuration);
         services.AddSingleton<KnownSites>(parts => () => [.. parts.GetRequiredService<SiteStore>().All().Select(site => (site.Id!, site.Name ?? site.Id!))]);
         services.AddSoundings();
         services.AddBriefs();
         services.AddDesk();
         services.AddTechnique();
-        services.AddAutomation(configuration);
+        services.AddAutomation();
         services.AddPhone();
         services.AddSending(configuration);
     }

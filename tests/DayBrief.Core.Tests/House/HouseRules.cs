@@ -32,7 +32,7 @@ public sealed partial class HouseRules
         ["Features/Desk"] = ["Charts", "Features.Sites", "Features.Soundings", "Features.Technique", "Features.People", "Features.Arrivals", "Features.Briefs", "Infrastructure", "Languages"],
         ["Features/Arrivals"] = ["Infrastructure", "Languages"],
         ["Features/Automation"] = ["Features.Sites", "Features.Soundings", "Features.People", "Features.Arrivals", "Features.Briefs", "Features.Desk", "Infrastructure", "Languages"],
-        ["Features/Sending"] = ["Features.Arrivals", "Features.Automation", "Features.Sites", "Features.People", "Features.Briefs", "Infrastructure", "Languages"],
+        ["Features/Sending"] = ["Features.Arrivals", "Features.Sites", "Features.People", "Features.Briefs", "Infrastructure", "Languages"],
         ["Features/Phone"] = ["Features.Briefs", "Features.Sites", "Features.Technique", "Features.People", "Infrastructure", "Languages"],
         ["Features/Centring"] = ["Charts", "Infrastructure"],
         ["Commands"] = ["Charts", "Features.Sites", "Features.Soundings", "Features.Briefs", "Features.Centring", "Infrastructure", "Languages"],

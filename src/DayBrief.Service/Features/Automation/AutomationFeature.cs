@@ -9,10 +9,9 @@ namespace DayBrief.Service.Features.Automation;
 /// <summary>What the service does by itself: fetch, prepare, remind, watch, back up, remove; and the page that shows it.</summary>
 internal static class AutomationFeature
 {
-    public static void AddAutomation(this IServiceCollection services, IConfiguration configuration)
+    public static void AddAutomation(this IServiceCollection services)
     {
         services.AddArrivals();
-        services.AddSingleton(new AddressGuard(AllowedHosts.Of(configuration)));
         services.AddSingleton(new FetchLimits());
         services.AddSingleton<AddressFetcher>();
         services.AddSingleton<UpkeepSettings>();

@@ -1,6 +1,6 @@
-using DayBrief.Service.Features.Automation.Fetching;
 using DayBrief.Service.Features.Automation.Work;
 using DayBrief.Service.Features.Sites;
+using DayBrief.Service.Infrastructure.Outgoing;
 using Hangfire;
 
 namespace DayBrief.Service.Features.Automation;

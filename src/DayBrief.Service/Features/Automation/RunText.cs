@@ -1,5 +1,5 @@
 using System.Globalization;
-using DayBrief.Service.Features.Automation.Fetching;
+using DayBrief.Service.Infrastructure.Outgoing;
 using DayBrief.Service.Languages;
 
 namespace DayBrief.Service.Features.Automation;

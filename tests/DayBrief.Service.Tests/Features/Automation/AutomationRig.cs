@@ -3,6 +3,7 @@ using DayBrief.Service.Features.Briefs;
 using DayBrief.Service.Features.Sites;
 using DayBrief.Service.Features.Soundings;
 using DayBrief.Service.Infrastructure;
+using DayBrief.Service.Infrastructure.Outgoing;
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
 
@@ -31,7 +32,8 @@ internal sealed class AutomationRig : IDisposable
         services.AddSoundings();
         services.AddSingleton(new PublicAddress(configuration));
         services.AddBriefs();
-        services.AddAutomation(configuration);
+        services.AddOutgoing(configuration);
+        services.AddAutomation();
         services.AddSingleton(new FetchLimits { Whole = TimeSpan.FromSeconds(5), FirstDelay = TimeSpan.FromMilliseconds(20), LongestDelay = TimeSpan.FromMilliseconds(100) });
         _services = services.BuildServiceProvider();
         // As the first tick of a start does.

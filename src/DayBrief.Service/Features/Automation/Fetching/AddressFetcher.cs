@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Net;
+using DayBrief.Service.Infrastructure.Outgoing;
 using Polly;
 using Polly.Retry;
 

@@ -1,4 +1,5 @@
-using DayBrief.Service.Features.Automation.Fetching;
+using DayBrief.Service.Infrastructure.Outgoing;
+
 
 namespace DayBrief.Service.Features.Automation.Work;
 

@@ -4,6 +4,7 @@ using DayBrief.Reports;
 using DayBrief.Service.Features.Arrivals;
 using DayBrief.Service.Features.Automation.Fetching;
 using DayBrief.Service.Features.Sites;
+using DayBrief.Service.Infrastructure.Outgoing;
 
 namespace DayBrief.Service.Features.Automation.Work;
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using DayBrief.Service.Features.Automation.Fetching;
 using DayBrief.Service.Features.Sites;
+using DayBrief.Service.Infrastructure.Outgoing;
 using DayBrief.Soundings;
 
 namespace DayBrief.Service.Features.Automation.Work;

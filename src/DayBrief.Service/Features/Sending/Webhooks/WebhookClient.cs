@@ -2,12 +2,12 @@ using System.Globalization;
 using System.Net.Http.Headers;
 using System.Text;
 using System.Text.Json;
-using DayBrief.Service.Features.Automation.Fetching;
 using DayBrief.Service.Features.Briefs;
 using DayBrief.Service.Features.Sending.Deliveries;
 using DayBrief.Service.Features.Sending.Notices;
 using DayBrief.Service.Features.Sites;
 using DayBrief.Service.Infrastructure;
+using DayBrief.Service.Infrastructure.Outgoing;
 using DayBrief.Service.Languages;
 
 namespace DayBrief.Service.Features.Sending.Webhooks;

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Net;
 using System.Text;
+using DayBrief.Service.Infrastructure.Outgoing;
 
 namespace DayBrief.Service.Features.Automation.Fetching;
 

@@ -1,7 +1,7 @@
 using System.Net;
 using System.Net.Sockets;
 
-namespace DayBrief.Service.Features.Automation.Fetching;
+namespace DayBrief.Service.Infrastructure.Outgoing;
 
 /// <summary>Who may be reached under an address.</summary>
 internal enum Reach

@@ -1,6 +1,6 @@
 using System.Net;
 
-namespace DayBrief.Service.Features.Automation.Fetching;
+namespace DayBrief.Service.Infrastructure.Outgoing;
 
 /// <summary>[RFC6890] and the IANA IPv4 and IPv6 Special-Purpose Address Registries (columns "Address Block" and "Globally
 /// Reachable"; from memory of the registries as of 2024): first, some inner and the last address of each block.</summary>

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace DayBrief.Service.Features.Automation.Fetching;
+namespace DayBrief.Service.Infrastructure.Outgoing;
 
 /// <summary>Why an address gave nothing.</summary>
 internal enum FetchFault

@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Net;
 using System.Net.Sockets;
 
-namespace DayBrief.Service.Features.Automation.Fetching;
+namespace DayBrief.Service.Infrastructure.Outgoing;
 
 /// <summary>Keeps fetches out of the host's own network: looks at each address, resolves its name once and connects to the
 /// very address that it has looked at.</summary>

@@ -1,7 +1,6 @@
 using System.Globalization;
-using DayBrief.Service.Infrastructure;
 
-namespace DayBrief.Service.Features.Automation.Fetching;
+namespace DayBrief.Service.Infrastructure.Outgoing;
 
 /// <summary>Hosts in the own network that the administrator lets be fetched from: "weather.lan" or, with one port only,
 /// "weather.lan:8080", "[fd00::7]:8080".</summary>
