@@ -1,4 +1,3 @@
-using System.Globalization;
 using DayBrief.Service.Features.People;
 using DayBrief.Service.Infrastructure;
 using DayBrief.Service.Languages;
@@ -43,7 +42,7 @@ internal static class EditSite
         var (site, errors) = SiteFormReading.Read(fields, kept?.Site);
         if (errors.Count > 0)
             return Page(View(context.Request, fields, kept, errors), StatusCodes.Status422UnprocessableEntity);
-        var seen = kept is null ? 0 : int.TryParse(fields["version"], CultureInfo.InvariantCulture, out var version) ? version : -1;
+        var seen = kept is null ? 0 : SeenVersion.Of(fields[SeenVersion.Field]);
         if (sites.Save(site, seen) is null)
             return Page(View(context.Request, fields, kept, [Conflict(kept)]), StatusCodes.Status409Conflict);
         audit.Write(
@@ -56,5 +55,5 @@ internal static class EditSite
 
     private static ProblemError Conflict(KeptSite? kept) => kept is null
         ? new(Language.Text("A site with this short name is there already; choose another."), Field: "id")
-        : new(Language.Text("Somebody else has changed this site meanwhile. Nothing is kept of what you see; open the site again in another window, compare, and keep it again here to put yours in its place."));
+        : SeenVersion.Conflict;
 }

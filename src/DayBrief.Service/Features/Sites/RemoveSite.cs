@@ -1,4 +1,3 @@
-using System.Globalization;
 using DayBrief.Service.Features.People;
 using DayBrief.Service.Infrastructure;
 using DayBrief.Service.Languages;
@@ -23,8 +22,7 @@ internal static class RemoveSite
         var form = await context.Request.ReadFormAsync(stopping);
         if (sites.FindKept(id) is not { } kept)
             return NotFoundPage.Result("page");
-        var seen = int.TryParse(form["version"], CultureInfo.InvariantCulture, out var version) ? version : -1;
-        if (Remove(id, seen, context, sites, use, audit) is { } refused)
+        if (Remove(id, SeenVersion.Of(form[SeenVersion.Field]), context, sites, use, audit) is { } refused)
             return EditSite.Page(EditSite.View(context.Request, SiteFields.Of(kept.Site), kept, [new(refused)]), StatusCodes.Status409Conflict);
         return TypedResults.Redirect("/sites");
     }

@@ -67,6 +67,26 @@ public sealed class StatusTests : IAsyncLifetime
         Assert.Null(_host.Get<SiteStore>().Find("demo")!.Automation);
     }
 
+    [Fact]
+    public async Task The_second_of_two_administrators_is_told_keeps_what_was_typed_and_overwrites_nothing()
+    {
+        using var client = Client();
+        var page = await client.GetStringAsync("/sites/demo/automation", TestContext.Current.CancellationToken);
+        var seen = _host.Get<SiteStore>().FindKept("demo")!.Version;
+        Assert.Contains($"name=\"version\" value=\"{seen}\"", page, StringComparison.Ordinal);
+        await client.PostAsync("/sites/demo/automation", Form(seen, "https://example.org/first/{station}"), TestContext.Current.CancellationToken);
+        var second = await client.PostAsync("/sites/demo/automation?language=de", Form(seen, "https://example.org/second/{station}"), TestContext.Current.CancellationToken);
+        var told = WebUtility.HtmlDecode(await second.Content.ReadAsStringAsync(TestContext.Current.CancellationToken));
+        Assert.Equal(HttpStatusCode.Conflict, second.StatusCode);
+        Assert.Contains("Jemand anders hat diesen Platz inzwischen geändert.", told, StringComparison.Ordinal);
+        Assert.Contains("value=\"https://example.org/second/{station}\"", told, StringComparison.Ordinal);
+        Assert.Equal("https://example.org/first/{station}", _host.Get<SiteStore>().Find("demo")!.Automation!.SoundingAddress);
+        // Having compared, the second puts this in its place: the form carries the newer version.
+        Assert.Contains($"name=\"version\" value=\"{seen + 1}\"", told, StringComparison.Ordinal);
+        var kept = await client.PostAsync("/sites/demo/automation", Form(seen + 1, "https://example.org/second/{station}"), TestContext.Current.CancellationToken);
+        Assert.Equal(HttpStatusCode.Redirect, kept.StatusCode);
+    }
+
     /// <summary>An address may hold a key of the club.</summary>
     [Fact]
     public async Task Only_administrators_are_given_the_addresses_of_a_site()
@@ -133,8 +153,11 @@ public sealed class StatusTests : IAsyncLifetime
         return client;
     }
 
-    private static FormUrlEncodedContent Form(string address, string at = "06:10") => new(
+    private FormUrlEncodedContent Form(string address, string at = "06:10") => Form(_host.Get<SiteStore>().FindKept("demo")!.Version, address, at);
+
+    private static FormUrlEncodedContent Form(int version, string address, string at = "06:10") => new(
     [
+        new("version", $"{version}"),
         new("automation.soundingAddress", address),
         new("automation.station", "99999"),
         new("automation.soundingHourUtc", "0"),

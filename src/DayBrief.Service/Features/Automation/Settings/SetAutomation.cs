@@ -20,48 +20,46 @@ internal static class SetAutomation
 
     private static Results<RazorComponentResult<AutomationPage>, RazorComponentResult<NotFoundPage>> Show(
         string id, HttpRequest request, SiteStore sites) =>
-        sites.Find(id) is { } site
-            ? Page(site, SiteAutomationForm.Values(site.Automation), request, [])
+        sites.FindKept(id) is { } kept
+            ? Page(kept, SiteAutomationForm.Values(kept.Site.Automation), request)
             : NotFoundPage.Result(Language.Text("site [not found]"));
 
     private static async Task<Results<RazorComponentResult<AutomationPage>, RazorComponentResult<NotFoundPage>, RedirectHttpResult>> KeepAsync(
         string id, HttpContext context, SiteStore sites, AuditLog audit, CancellationToken stopping)
     {
-        if (sites.Find(id) is not { } site)
+        if (sites.FindKept(id) is not { } kept)
             return NotFoundPage.Result(Language.Text("site [not found]"));
         var form = await context.Request.ReadFormAsync(stopping);
-        var errors = new FieldErrors();
+        var typed = form.ToDictionary(field => field.Key, field => field.Value.ToString());
         try
         {
+            var errors = new FieldErrors();
             var automation = SiteAutomationForm.Read(field => form[field].ToString(), errors);
             errors.ThrowIfAny();
-            Keep(sites, site, automation);
+            if (sites.Save(kept.Site with { Automation = automation }, SeenVersion.Of(form[SeenVersion.Field])) is null)
+                return Page(kept, typed, context.Request, [SeenVersion.Conflict], StatusCodes.Status409Conflict);
         }
         catch (InvalidInputException refused)
         {
-            return Page(site, form.ToDictionary(field => field.Key, field => field.Value.ToString()), context.Request, refused.Errors);
+            return Page(kept, typed, context.Request, refused.Errors, StatusCodes.Status422UnprocessableEntity);
         }
 
         audit.Write(Who.Of(context), Language.Text("Changed what runs by itself"), id);
         return TypedResults.Redirect(ShowStatus.Path);
     }
 
-    /// <summary>Only this part of the site: what somebody else changes in the rest meanwhile stays.</summary>
-    private static void Keep(SiteStore sites, SiteJson site, SiteAutomationJson? automation)
-    {
-        while (sites.FindKept(site.Id!) is { } kept && sites.Save(kept.Site with { Automation = automation }, kept.Version) is null)
-        {
-        }
-    }
-
     private static RazorComponentResult<AutomationPage> Page(
-        SiteJson site, IReadOnlyDictionary<string, string> input, HttpRequest request, IReadOnlyList<ProblemError> refused) =>
+        KeptSite kept,
+        IReadOnlyDictionary<string, string> input,
+        HttpRequest request,
+        IReadOnlyList<ProblemError>? refused = null,
+        int status = StatusCodes.Status200OK) =>
         new(new Dictionary<string, object?>
         {
-            [nameof(AutomationPage.Site)] = site,
+            [nameof(AutomationPage.Of)] = kept,
             [nameof(AutomationPage.Input)] = input,
             [nameof(AutomationPage.In)] = Language.Of(request),
             [nameof(AutomationPage.Refused)] = refused,
         })
-        { StatusCode = refused.Count > 0 ? StatusCodes.Status422UnprocessableEntity : StatusCodes.Status200OK };
+        { StatusCode = status };
 }

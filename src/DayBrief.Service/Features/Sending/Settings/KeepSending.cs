@@ -14,10 +14,11 @@ internal static class KeepSending
     private static async Task<Results<RedirectHttpResult, RazorComponentResult<SendingPage>, RazorComponentResult<NotFoundPage>>> HandleAsync(
         string id, HttpContext context, SiteStore sites, AuditLog audit, CancellationToken stopping)
     {
-        if (sites.Find(id) is not { } site)
+        if (sites.FindKept(id) is not { } kept)
             return NotFoundPage.Result("page");
-        var typed = SendingFields.Of(await context.Request.ReadFormAsync(stopping));
-        var sending = typed.ToSending(site.Sending);
+        var form = await context.Request.ReadFormAsync(stopping);
+        var typed = SendingFields.Of(form);
+        var sending = typed.ToSending(kept.Site.Sending);
         try
         {
             var errors = new FieldErrors();
@@ -26,10 +27,11 @@ internal static class KeepSending
         }
         catch (InvalidInputException refused)
         {
-            return ShowSending.Page(site, context, typed, refused.Errors);
+            return ShowSending.Page(kept, context, typed, refused.Errors, StatusCodes.Status400BadRequest);
         }
 
-        sites.Save(site with { Sending = sending.IsEmpty ? null : sending });
+        if (sites.Save(kept.Site with { Sending = sending.IsEmpty ? null : sending }, SeenVersion.Of(form[SeenVersion.Field])) is null)
+            return ShowSending.Page(kept, context, typed, [SeenVersion.Conflict], StatusCodes.Status409Conflict);
         audit.Write(
             Who.Of(context),
             Languages.Language.Text("Changed to whom a site sends"),

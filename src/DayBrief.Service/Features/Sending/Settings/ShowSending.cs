@@ -18,13 +18,17 @@ internal static class ShowSending
         app.MapGet(Path, Handle).RequireAuthorization(Access.Administrator).ExcludeFromDescription();
 
     internal static RazorComponentResult<SendingPage> Page(
-        SiteJson site, HttpContext context, SendingFields? typed = null, IReadOnlyList<ProblemError>? refused = null)
+        KeptSite kept,
+        HttpContext context,
+        SendingFields? typed = null,
+        IReadOnlyList<ProblemError>? refused = null,
+        int status = StatusCodes.Status200OK)
     {
         var services = context.RequestServices;
         var view = new SendingView(
-            site,
-            typed ?? SendingFields.Of(site.Sending),
-            services.GetRequiredService<DeliveryLedger>().Latest(site.Id!, Most),
+            kept,
+            typed ?? SendingFields.Of(kept.Site.Sending),
+            services.GetRequiredService<DeliveryLedger>().Latest(kept.Site.Id!, Most),
             services.GetRequiredService<MailServer>().Host is not null,
             services.GetRequiredService<PublicAddress>().Link("/") is not null);
         return new(new Dictionary<string, object?>
@@ -35,10 +39,10 @@ internal static class ShowSending
             [nameof(SendingPage.IsKept)] = context.Request.Query.ContainsKey("kept"),
         })
         {
-            StatusCode = refused is null ? StatusCodes.Status200OK : StatusCodes.Status400BadRequest,
+            StatusCode = status,
         };
     }
 
     private static Results<RazorComponentResult<SendingPage>, RazorComponentResult<NotFoundPage>> Handle(string id, HttpContext context, SiteStore sites) =>
-        sites.Find(id) is { } site ? Page(site, context) : NotFoundPage.Result("page");
+        sites.FindKept(id) is { } kept ? Page(kept, context) : NotFoundPage.Result("page");
 }

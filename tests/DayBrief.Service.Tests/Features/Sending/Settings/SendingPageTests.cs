@@ -26,7 +26,7 @@ public sealed class SendingPageTests
     {
         await using var rig = new SendingRig();
         var client = rig.Administrator();
-        var answer = await client.PostAsync(Path, Form(("mailTo", "a@club.example\r\n\r\n b@club.example "), ("webhooks", "https://hook.example/one"), ("calendar", "on")), Stopping);
+        var answer = await client.PostAsync(Path, Form(rig, ("mailTo", "a@club.example\r\n\r\n b@club.example "), ("webhooks", "https://hook.example/one"), ("calendar", "on")), Stopping);
         Assert.Equal(HttpStatusCode.Redirect, answer.StatusCode);
         var sending = rig.Host.Get<SiteStore>().Find(SendingRig.Site)!.Sending!;
         Assert.Equal(["a@club.example", "b@club.example"], sending.MailTo!);
@@ -35,7 +35,7 @@ public sealed class SendingPageTests
         var page = WebUtility.HtmlDecode(await client.GetStringAsync(Path, Stopping));
         Assert.Contains("b@club.example", page, StringComparison.Ordinal);
         Assert.Contains(secret, page, StringComparison.Ordinal);
-        await client.PostAsync(Path, Form(("webhooks", "https://hook.example/one\nhttps://hook.example/two")), Stopping);
+        await client.PostAsync(Path, Form(rig, ("webhooks", "https://hook.example/one\nhttps://hook.example/two")), Stopping);
         var webhooks = rig.Host.Get<SiteStore>().Find(SendingRig.Site)!.Sending!.Webhooks!;
         Assert.Equal(secret, webhooks[0].Secret);
         Assert.NotEqual(secret, webhooks[1].Secret);
@@ -46,7 +46,7 @@ public sealed class SendingPageTests
     public async Task An_address_that_cannot_be_used_is_named_and_nothing_typed_is_lost()
     {
         await using var rig = new SendingRig();
-        var answer = await rig.Administrator().PostAsync(Path, Form(("mailTo", "a@club.example\nnobody"), ("webhooks", "ftp://hook.example/")), Stopping);
+        var answer = await rig.Administrator().PostAsync(Path, Form(rig, ("mailTo", "a@club.example\nnobody"), ("webhooks", "ftp://hook.example/")), Stopping);
         Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
         var page = WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync(Stopping));
         Assert.Contains("\"nobody\" is not a mail address", page, StringComparison.Ordinal);
@@ -69,6 +69,27 @@ public sealed class SendingPageTests
         await rig.RunAsync();
         Assert.Equal((DeliveryState.Sent, 1), (rig.Deliveries()[0].State, server.Messages.Count));
     }
+
+    [Fact]
+    public async Task The_second_of_two_administrators_is_told_keeps_what_was_typed_and_overwrites_nothing()
+    {
+        await using var rig = new SendingRig();
+        var client = rig.Administrator();
+        var seen = Form(rig, ("mailTo", "first@club.example"));
+        var alsoSeen = Form(rig, ("mailTo", "second@club.example"));
+        Assert.Matches("name=\"version\" value=\"\\d+\"", await client.GetStringAsync(Path, Stopping));
+        Assert.Equal(HttpStatusCode.Redirect, (await client.PostAsync(Path, seen, Stopping)).StatusCode);
+        var second = await client.PostAsync(Path, alsoSeen, Stopping);
+        var told = await second.Content.ReadAsStringAsync(Stopping);
+        Assert.Equal(HttpStatusCode.Conflict, second.StatusCode);
+        Assert.Contains("Somebody else has changed this site meanwhile.", told, StringComparison.Ordinal);
+        Assert.Contains("second@club.example</textarea>", told, StringComparison.Ordinal);
+        Assert.Equal(["first@club.example"], rig.Host.Get<SiteStore>().Find(SendingRig.Site)!.Sending!.MailTo!);
+        Assert.Equal(HttpStatusCode.Conflict, (await client.PostAsync(Path, Form(("mailTo", "blind@club.example")), Stopping)).StatusCode);
+    }
+
+    private static FormUrlEncodedContent Form(SendingRig rig, params (string Name, string Value)[] fields) =>
+        Form([("version", $"{rig.Host.Get<SiteStore>().FindKept(SendingRig.Site)!.Version}"), .. fields]);
 
     private static FormUrlEncodedContent Form(params (string Name, string Value)[] fields) =>
         new(fields.Select(field => KeyValuePair.Create(field.Name, field.Value)));
