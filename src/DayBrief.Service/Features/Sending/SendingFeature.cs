@@ -26,6 +26,7 @@ internal static class SendingFeature
         services.AddSingleton<WebhookClient>();
         services.AddSingleton<AttemptDelivery>();
         services.AddSingleton<SendOut>();
+        services.AddSingleton<SendTest>();
         services.AddSingleton<FeedEntryStore>();
         services.AddSingleton<DayCalendar>();
         services.AddHostedService<StartSending>();
@@ -38,5 +39,6 @@ internal static class SendingFeature
         ShowSending.Map(app);
         KeepSending.Map(app);
         SendAgain.Map(app);
+        SendTest.Map(app);
     }
 }

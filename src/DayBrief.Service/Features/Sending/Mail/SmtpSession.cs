@@ -20,8 +20,9 @@ internal sealed class SmtpSession(MailServer server) : IAsyncDisposable
     /// <summary>The server could not be reached in this run: the other mails need not wait for the same.</summary>
     private SendFailedException? _unreachable;
 
+    /// <returns>What the server said to it.</returns>
     /// <exception cref="SendFailedException">The server has not taken it, or has not said so.</exception>
-    public async Task SendAsync(string address, Func<MailboxAddress, Task<MimeMessage>> write, CancellationToken stopping)
+    public async Task<string> SendAsync(string address, Func<MailboxAddress, Task<MimeMessage>> write, CancellationToken stopping)
     {
         if (server is not { Host: { } host, From: { } from })
             throw new SendFailedException(SendFault.NoMailServer, null, mayPass: false);
@@ -33,7 +34,7 @@ internal sealed class SmtpSession(MailServer server) : IAsyncDisposable
         try
         {
             var client = await ConnectedAsync(host, slow.Token);
-            await client.SendAsync(message, from, [MailboxAddress.Parse(address)], slow.Token);
+            return OneLine(await client.SendAsync(message, from, [MailboxAddress.Parse(address)], slow.Token));
         }
         catch (Exception failed) when (!stopping.IsCancellationRequested && Failure(failed, host) is { } told)
         {

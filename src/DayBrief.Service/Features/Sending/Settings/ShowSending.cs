@@ -22,7 +22,8 @@ internal static class ShowSending
         HttpContext context,
         SendingFields? typed = null,
         IReadOnlyList<ProblemError>? refused = null,
-        int status = StatusCodes.Status200OK)
+        int status = StatusCodes.Status200OK,
+        TestOutcome? outcome = null)
     {
         var services = context.RequestServices;
         var view = new SendingView(
@@ -30,7 +31,8 @@ internal static class ShowSending
             typed ?? SendingFields.Of(kept.Site.Sending),
             services.GetRequiredService<DeliveryLedger>().Latest(kept.Site.Id!, Most),
             services.GetRequiredService<MailServer>().Host is not null,
-            services.GetRequiredService<PublicAddress>().Link("/") is not null);
+            services.GetRequiredService<PublicAddress>().Link("/") is not null,
+            outcome);
         return new(new Dictionary<string, object?>
         {
             [nameof(SendingPage.View)] = view,

@@ -73,3 +73,6 @@ internal sealed record WebhookBody
 }
 
 internal sealed record WebhookSite(string? Id, string? Name);
+
+/// <summary>The body of a test: an event of its own, and nothing of any day.</summary>
+internal sealed record WebhookTest(string Event, WebhookSite Site);

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Net.Http.Headers;
+using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
 using DayBrief.Service.Features.Briefs;
@@ -41,8 +42,26 @@ internal sealed class WebhookClient : IDisposable
         _client.DefaultRequestHeaders.UserAgent.ParseAdd("DayBrief");
     }
 
+    /// <returns>What the other side answered.</returns>
     /// <exception cref="SendFailedException">The other side has not taken it, or has not said so in time.</exception>
-    public async Task SendAsync(WebhookJson webhook, Notice notice, MadeBrief made, SiteJson site, CancellationToken stopping)
+    public Task<string> SendAsync(WebhookJson webhook, Notice notice, MadeBrief made, SiteJson site, CancellationToken stopping)
+    {
+        var text = NoticeText.Of(notice, made, Language.Named(site.Language) ?? Language.English);
+        var id = _installation.IdOf($"webhook {notice.Id}").ToString();
+        return PostAsync(webhook, id, JsonSerializer.Serialize(WebhookBody.Of(notice, text, site, _address), Json.Line), stopping);
+    }
+
+    /// <summary>A POST that says that it is a test and nothing else, signed like every other.</summary>
+    /// <exception cref="SendFailedException">The other side has not taken it, or has not said so in time.</exception>
+    public Task<string> TestAsync(WebhookJson webhook, SiteJson site, CancellationToken stopping) => PostAsync(
+        webhook,
+        Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16)),
+        JsonSerializer.Serialize(new WebhookTest("test", new(site.Id, site.Name)), Json.Line),
+        stopping);
+
+    public void Dispose() => _client.Dispose();
+
+    private async Task<string> PostAsync(WebhookJson webhook, string id, string body, CancellationToken stopping)
     {
         if (webhook.Target() is not { } target || webhook.Key() is not { } key)
             throw new SendFailedException(SendFault.TakenOut, webhook.Address, mayPass: false);
@@ -51,10 +70,11 @@ internal sealed class WebhookClient : IDisposable
         try
         {
             _guard.Check(target);
-            using var request = Request(target, key, notice, made, site);
+            using var request = Request(target, key, id, body);
             using var response = await _client.SendAsync(request, HttpCompletionOption.ResponseHeadersRead, slow.Token);
             if (!response.IsSuccessStatusCode)
                 throw Refused(response);
+            return Answer(response);
         }
         catch (OperationCanceledException cause) when (!stopping.IsCancellationRequested)
         {
@@ -73,13 +93,9 @@ internal sealed class WebhookClient : IDisposable
         }
     }
 
-    public void Dispose() => _client.Dispose();
-
-    private HttpRequestMessage Request(Uri target, byte[] key, Notice notice, MadeBrief made, SiteJson site)
+    private HttpRequestMessage Request(Uri target, byte[] key, string id, string body)
     {
-        var text = NoticeText.Of(notice, made, Language.Named(site.Language) ?? Language.English);
-        var body = JsonSerializer.Serialize(WebhookBody.Of(notice, text, site, _address), Json.Line);
-        var (id, now) = (_installation.IdOf($"webhook {notice.Id}").ToString(), _clock.GetUtcNow());
+        var now = _clock.GetUtcNow();
         var request = new HttpRequestMessage(HttpMethod.Post, target)
         {
             Content = new StringContent(body, Encoding.UTF8, new MediaTypeHeaderValue("application/json", "utf-8")),
@@ -98,10 +114,12 @@ internal sealed class WebhookClient : IDisposable
         var after = response.Headers.RetryAfter;
         return new(
             SendFault.Answer,
-            string.Create(CultureInfo.InvariantCulture, $"HTTP {status}"),
+            Answer(response),
             mayPass: status is 408 or 425 or 429 or >= 500,
             after?.Delta ?? (after?.Date is { } date ? date - _clock.GetUtcNow() : null));
     }
+
+    private static string Answer(HttpResponseMessage response) => string.Create(CultureInfo.InvariantCulture, $"HTTP {(int)response.StatusCode}");
 
     // The handler wraps what the guard throws while connecting.
     private static FetchException? Guarded(Exception? failed) =>
