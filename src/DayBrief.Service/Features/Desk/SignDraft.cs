@@ -28,7 +28,7 @@ internal static class SignDraft
             var outcome = await signing.SignAsync(id, version, SignByApi.SignerOf(context), reason);
             if (outcome.Revision is { } revision)
             {
-                audit.Write(Who.Of(context), revision.Number == 1 ? "Signed a brief" : "Amended a brief", id, $"revision {revision.Number}, {revision.Hash}");
+                audit.Signed(context, revision);
                 return TypedResults.Redirect($"/briefs/{id}");
             }
 
@@ -53,7 +53,7 @@ internal static class SignDraft
         try
         {
             signing.Withdraw(id, SignByApi.SignerOf(context), reason);
-            audit.Write(Who.Of(context), "Withdrew a brief", id, reason);
+            audit.Withdrew(context, id, reason);
             return TypedResults.Redirect($"/briefs/{id}");
         }
         catch (InvalidInputException refused)

@@ -1,5 +1,6 @@
 using DayBrief.Service.Features.People;
 using DayBrief.Service.Infrastructure;
+using DayBrief.Service.Languages;
 using Microsoft.AspNetCore.Http.HttpResults;
 
 namespace DayBrief.Service.Features.Sites;
@@ -30,7 +31,7 @@ internal static class PutSite
         SiteTag.Put(context.Response, version);
         audit.Write(
             Who.Of(context),
-            before is null ? "Added a site" : "Changed a site",
+            before is null ? Language.Text("Added a site") : Language.Text("Changed a site"),
             id,
             before is null ? null : string.Join(", ", SiteChange.Between(before, named)));
         return before is null ? TypedResults.Created($"/api/v1/sites/{id}", named) : TypedResults.Ok(named);

@@ -1,4 +1,6 @@
 using System.Net;
+using System.Text.RegularExpressions;
+using DayBrief.House;
 
 namespace DayBrief.Service.Features.People;
 
@@ -24,6 +26,50 @@ public sealed class AuditPageTests
         Assert.Contains("Bob Invented, by key", london);
         Assert.Contains("Times are in Europe/London.", london);
         Assert.Contains("23:30:00", await client.GetStringAsync("/people/audit?day=2026-05-20", Stopping));
+    }
+
+    [Fact]
+    public async Task What_was_done_is_told_in_the_readers_language()
+    {
+        await using var host = ServiceHost.With(new SetClock(new(2026, 5, 20, 12, 0, 0, TimeSpan.Zero)));
+        var client = await host.SignedInAsync(Role.Administrator, "Ada Invented");
+        foreach (var action in new[] { "Signed a brief", "Amended a brief", "Withdrew a brief" })
+            host.Get<AuditLog>().Write(null, action, "brief-1");
+        var page = await client.GetStringAsync("/people/audit?language=de", Stopping);
+        foreach (var action in new[] { "Briefing unterschrieben", "Briefing geändert", "Briefing zurückgezogen", "Angemeldet" })
+            Assert.Contains($"<strong>{action}</strong>", WebUtility.HtmlDecode(page));
+    }
+
+    /// <summary>Language.Text marks a text, and the test of the texts finds it in every language.</summary>
+    [Fact]
+    public void Every_action_that_is_noted_is_marked_as_a_text()
+    {
+        var actions = (
+            from file in Repository.SourceFiles(Repository.Service, ".cs")
+            let source = File.ReadAllText(file)
+            from Match call in Regex.Matches(source, @"\b[Aa]udit\.Write\(")
+            select (Path.GetFileName(file), Action: Argument(source[(call.Index + call.Length)..], 1))).ToArray();
+        Assert.True(actions.Length > 15, "the calls are found");
+        Assert.DoesNotContain(actions, noted => Regex.Replace(noted.Action, @"Language\.Text\(""[^""]+""\)", "TEXT") is var rest
+            && (rest.Contains('"', StringComparison.Ordinal) || !(rest.Contains("TEXT", StringComparison.Ordinal) || rest.Trim() == "action")));
+    }
+
+    /// <summary>One of the arguments after an opened bracket.</summary>
+    private static string Argument(string source, int index)
+    {
+        var (depth, start, inText) = (0, 0, false);
+        for (var at = 0; at < source.Length; at++)
+        {
+            inText ^= source[at] == '"';
+            depth += inText ? 0 : source[at] is '(' or '[' or '{' ? 1 : source[at] is ')' or ']' or '}' ? -1 : 0;
+            if (inText || depth > 0 || (depth == 0 && source[at] != ','))
+                continue;
+            if (index-- == 0)
+                return source[start..at];
+            start = at + 1;
+        }
+
+        return "";
     }
 
     [Theory]

@@ -38,7 +38,7 @@ internal static class SignByApi
                 $"The draft has changed: it is at version {outcome.Newer!.Version}, kept by {outcome.Newer.EditedBy ?? "somebody"}. Read it, then sign that version.", "version"));
         }
 
-        audit.Write(Who.Of(context), revision.Number == 1 ? "Signed a brief" : "Amended a brief", id, $"revision {revision.Number}, {revision.Hash}");
+        audit.Signed(context, revision);
         return TypedResults.Created($"/briefs/{id}/revisions/{revision.Number}", RevisionJson.Of(revision));
     }
 
@@ -48,7 +48,7 @@ internal static class SignByApi
         if (briefs.Find(id) is null)
             return TypedResults.Problem(Problem.NotFound($"No brief is kept under \"{id}\"."));
         signing.Withdraw(id, SignerOf(context), request?.Reason);
-        audit.Write(Who.Of(context), "Withdrew a brief", id, request?.Reason);
+        audit.Withdrew(context, id, request?.Reason);
         return TypedResults.NoContent();
     }
 
