@@ -1,4 +1,5 @@
 using DayBrief.Units;
+using DayBrief.Updrafts;
 
 namespace DayBrief.BoundaryLayer;
 
@@ -47,7 +48,7 @@ public readonly record struct Climb(double? ClimbMs, double CoreMs, double BestH
     public static Speed? At(Height height, Height depth, Speed velocityScale)
     {
         var share = height.Metres / Guard.Finite(depth.Metres, min: 1, name: nameof(depth));
-        if (share is <= 0 or >= Updraft.TopShare)
+        if (share is <= 0 or >= AllenProfile.TopShare)
             return null;
         var climb = OfCore(Updraft.At(share, Math.Cbrt(share), depth.Metres, velocityScale.MetresPerSecond));
         return climb > 0 ? Speed.FromMetresPerSecond(climb) : null;

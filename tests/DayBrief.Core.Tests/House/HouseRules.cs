@@ -14,8 +14,9 @@ public sealed partial class HouseRules
         ["Thermodynamics"] = ["Units", "Numerics"],
         ["Soundings"] = ["Units", "Texts", "Numerics", "Thermodynamics"],
         ["Reports"] = ["Units", "Texts"],
-        ["BoundaryLayer"] = ["Units", "Numerics", "Thermodynamics", "Soundings"],
-        ["Flight"] = ["Units", "Texts", "Numerics"],
+        ["Updrafts"] = ["Units"],
+        ["BoundaryLayer"] = ["Units", "Numerics", "Thermodynamics", "Soundings", "Updrafts"],
+        ["Flight"] = ["Units", "Texts", "Numerics", "Updrafts"],
         ["Days"] = ["Units", "Texts", "Numerics", "Thermodynamics", "Soundings", "Reports", "BoundaryLayer", "Flight"],
     };
 

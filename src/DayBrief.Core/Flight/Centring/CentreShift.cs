@@ -43,6 +43,9 @@ internal static class CentreShift
         return (points, (x - (circle.RadiusM * Math.Sin(heading)), y + (circle.RadiusM * Math.Cos(heading))));
     }
 
+    /// <summary>Seconds of a roll that count as flown at the full rate of turn; the other half counts as level.</summary>
+    public static double HalfRollS(Circle circle) => 0.5 * circle.RollS;
+
     /// <summary>The closed form: each roll counts as half of its time level, so the centre moves by V·(level + roll).</summary>
     public static double StraightenClosedForm(Circle circle, double levelS) => circle.SpeedMs * (levelS + circle.RollS);
 

@@ -9,6 +9,12 @@ namespace DayBrief.Flight.Centring;
 /// <param name="LevelS">Seconds wings level, without the rolls.</param>
 public sealed record RollOut(double AfterWorstReadingDeg, double AfterWorstReadingS, double LevelS)
 {
+    /// <summary>How far it moves the circle's centre, m: the straight stretch with half of each roll.</summary>
+    public double ShiftM(Circle circle) => CentreShift.StraightenClosedForm(circle, LevelS);
+
+    /// <summary>Further turn while the wings are rolled level.</summary>
+    public static double HalfRollDeg(Circle circle) => circle.RateDegS * CentreShift.HalfRollS(circle);
+
     /// <summary>The closed form for a circle, an instrument and a distance of the circle's centre from the core.</summary>
     /// <remarks>
     /// At the true worst point the core lies across the circle's centre, so the heading for it comes 90° of turn later. The
@@ -22,7 +28,7 @@ public sealed record RollOut(double AfterWorstReadingDeg, double AfterWorstReadi
         ArgumentNullException.ThrowIfNull(circle);
         ArgumentNullException.ThrowIfNull(instrument);
         ArgumentOutOfRangeException.ThrowIfNegative(offsetM);
-        var late = instrument.LagDeg(circle.PeriodS) + (circle.RateDegS * (instrument.DisplayDelayS + (0.5 * circle.RollS)));
+        var late = instrument.LagDeg(circle.PeriodS) + (circle.RateDegS * (instrument.DisplayDelayS + CentreShift.HalfRollS(circle)));
         var degrees = 90 - late;
         return new(degrees, degrees / circle.RateDegS, CentreShift.LevelSFor(circle, offsetM));
     }

@@ -1,4 +1,5 @@
 using DayBrief.Units;
+using DayBrief.Updrafts;
 
 namespace DayBrief.Flight.Thermals;
 
@@ -19,7 +20,7 @@ public sealed class AllenUpdraft
         _inside = HeightFraction < 1;
         MeanUpdraftMs = MeanUpdraft(wStarMs, HeightFraction);
         RadiusM = Radius(depthM, HeightFraction, radiusGain);
-        CoreRatio = CoreRatioOf(RadiusM);
+        CoreRatio = AllenProfile.CoreRatio(RadiusM);
         _shape = AllenShape.For(CoreRatio);
         CentreUpdraftMs = MeanUpdraftMs * CoreFactor(CoreRatio);
         RingFactor = Ring(HeightFraction);
@@ -86,17 +87,14 @@ public sealed class AllenUpdraft
 
     /// <summary>Equation 11.</summary>
     internal static double MeanUpdraft(double wStarMs, double heightFraction) =>
-        wStarMs * Math.Cbrt(heightFraction) * (1 - (1.1 * heightFraction));
+        AllenProfile.MeanMs(wStarMs, heightFraction, Math.Cbrt(heightFraction));
 
     /// <summary>Equation 12, times the gain by which the day's updraft is wider than the paper's.</summary>
     internal static double Radius(double depthM, double heightFraction, double gain) =>
-        Math.Max(10, gain * 0.102 * Math.Cbrt(heightFraction) * (1 - (0.25 * heightFraction)) * depthM);
+        AllenProfile.RadiusM(depthM, heightFraction, Math.Cbrt(heightFraction), gain);
 
-    /// <summary>Equation 13.</summary>
-    internal static double CoreRatioOf(double radiusM) => radiusM < 600 ? (0.0011 * radiusM) + 0.14 : 0.8;
-
-    /// <summary>Centre over mean updraft: 3(r₂³−r₂²r₁)/(r₂³−r₁³), which is 3/(1+ρ+ρ²) with ρ = r₁/r₂.</summary>
-    internal static double CoreFactor(double coreRatio) => 3 / (1 + coreRatio + (coreRatio * coreRatio));
+    /// <summary>Centre over mean updraft, equations 14 and 15.</summary>
+    internal static double CoreFactor(double coreRatio) => 3 / AllenProfile.Fullness(coreRatio);
 
     private static double Ring(double fraction) => fraction is > 0.5 and <= 0.9 ? 2.5 * (fraction - 0.5) : 0;
 

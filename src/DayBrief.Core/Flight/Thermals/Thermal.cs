@@ -1,4 +1,5 @@
 using DayBrief.Units;
+using DayBrief.Updrafts;
 
 namespace DayBrief.Flight.Thermals;
 
@@ -35,7 +36,7 @@ public sealed class Thermal
         ProfileDepthM = Math.Max(depth.Metres, height.Metres / HighestFraction);
         var fraction = height.Metres / ProfileDepthM;
         RadiusGain = RadiusM / (0.102 * Math.Cbrt(fraction) * (1 - (0.25 * fraction)) * ProfileDepthM);
-        MeanUpdraftMs = coreUpdraft.MetresPerSecond / AllenUpdraft.CoreFactor(AllenUpdraft.CoreRatioOf(RadiusM));
+        MeanUpdraftMs = coreUpdraft.MetresPerSecond / AllenUpdraft.CoreFactor(AllenProfile.CoreRatio(RadiusM));
         WStarMs = MeanUpdraftMs / AllenUpdraft.MeanUpdraft(1, fraction);
     }
 

@@ -13,7 +13,6 @@ internal static class TechniqueCharts
         var circle = study.Circle;
         var updraft = thermal.At(thermal.Height);
         var offset = study.FirstOffsetM is { } typical && typical > 0.1 * circle.RadiusM ? typical : 0.5 * circle.RadiusM;
-        var half = 0.5 * circle.RateDegS * circle.RollS;
         return CirclePlan.Draw(new()
         {
             Contours = [.. Contours(updraft)],
@@ -21,7 +20,7 @@ internal static class TechniqueCharts
             OffsetM = offset,
             LagDeg = study.LagDeg + (circle.RateDegS * study.Instrument.DisplayDelayS),
             RollOutAfterDeg = Math.Max(0, study.RollOut.AfterWorstReadingDeg),
-            HalfRollDeg = half,
+            HalfRollDeg = RollOut.HalfRollDeg(circle),
             ShiftM = offset,
             Seconds = (study.LagS + study.Instrument.DisplayDelayS, Math.Max(0, study.RollOut.AfterWorstReadingS), study.RollOut.LevelS),
             CoreMs = updraft.CentreUpdraftMs,
