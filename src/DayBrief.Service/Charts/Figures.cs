@@ -28,11 +28,11 @@ internal readonly record struct Figures(HeightUnit Unit, Language Language)
     /// <summary>The figure of a vertical speed alone.</summary>
     public string VerticalFigure(double metresPerSecond, string format = "0.0") =>
         (Unit == HeightUnit.Feet ? Speed.FromMetresPerSecond(metresPerSecond).Knots : metresPerSecond)
-            .ToString(format, Language.Culture).Replace('-', '−');
+            .ToString(format, Language.Culture);
 
     /// <summary>A temperature with its unit.</summary>
     public string Celsius(double celsius, string format = "0.#") =>
-        $"{celsius.ToString(format, Language.Culture).Replace('-', '−')} °C";
+        $"{celsius.ToString(format, Language.Culture)} °C";
 
     private string Rounded(double metres, double step) =>
         (Math.Round(Unit.FromMetres(metres) / step) * step).ToString("N0", Language.Culture);

@@ -24,7 +24,7 @@ public sealed class Language
     }
 
     /// <summary>English, complete by definition.</summary>
-    public static Language English { get; } = new("en", "English", CultureInfo.InvariantCulture);
+    public static Language English { get; } = new("en", "English", CultureInfo.ReadOnly(WithMinus()));
 
     /// <summary>German.</summary>
     public static Language German { get; } = new("de", "Deutsch", GermanConventions());
@@ -83,10 +83,18 @@ public sealed class Language
     internal static string WithoutNote(string text) =>
         text.EndsWith(']') && text.LastIndexOf(" [", StringComparison.Ordinal) is > 0 and var note ? text[..note] : text;
 
+    /// <summary>A minus sign, not a hyphen, before what is below zero.</summary>
+    private static CultureInfo WithMinus()
+    {
+        var culture = (CultureInfo)CultureInfo.InvariantCulture.Clone();
+        culture.NumberFormat.NegativeSign = "−";
+        return culture;
+    }
+
     /// <summary>DIN 1333 and DIN 5008 (from memory): comma for decimals, point between thousands, "Montag, 3. August 2026".</summary>
     private static CultureInfo GermanConventions()
     {
-        var culture = (CultureInfo)CultureInfo.InvariantCulture.Clone();
+        var culture = WithMinus();
         culture.NumberFormat.NumberDecimalSeparator = ",";
         culture.NumberFormat.NumberGroupSeparator = ".";
         culture.DateTimeFormat.DayNames = ["Sonntag", "Montag", "Dienstag", "Mittwoch", "Donnerstag", "Freitag", "Samstag"];

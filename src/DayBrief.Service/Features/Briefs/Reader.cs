@@ -66,7 +66,7 @@ internal sealed class Reader(SiteUnits units, TimeZoneInfo zone, Language langua
     }
 
     public static string Temperature(double celsius) =>
-        $"{Math.Round(celsius).ToString("0", Language.English.Culture).Replace('-', '−')} °C";
+        $"{Math.Round(celsius).ToString("0", Language.English.Culture)} °C";
 
     public TimeZoneInfo Zone => zone;
 
