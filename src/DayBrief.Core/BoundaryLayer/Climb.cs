@@ -54,7 +54,12 @@ public readonly record struct Climb(double? ClimbMs, double CoreMs, double BestH
         return climb > 0 ? Speed.FromMetresPerSecond(climb) : null;
     }
 
-    internal static Climb In(double depthM, double wStar, double usableMs, double cloudBaseM)
+    /// <param name="depthM">Depth, m.</param>
+    /// <param name="wStar">w*, m/s.</param>
+    /// <param name="usableMs">Climb worth taking, m/s.</param>
+    /// <param name="cloudBaseM">Base of the cumulus, m; infinite under a blue sky.</param>
+    /// <param name="fed">0 where thermals do not reach beyond the layer, 1 where they feed the cumulus.</param>
+    internal static Climb In(double depthM, double wStar, double usableMs, double cloudBaseM, double fed = 1)
     {
         var (best, core, bestHeight, top) = (0.0, 0.0, 0.0, double.NaN);
         var (before, lastGood) = (0.0, -2);
@@ -79,7 +84,7 @@ public readonly record struct Climb(double? ClimbMs, double CoreMs, double BestH
         }
 
         if (best >= usableMs && best > 0 && double.IsFinite(cloudBaseM) && cloudBaseM > bestHeight)
-            top += WithinReach(cloudBaseM / depthM) * Math.Max(0, UnderCumulus(core, bestHeight, wStar, usableMs, depthM, cloudBaseM) - top);
+            top += fed * WithinReach(cloudBaseM / depthM) * Math.Max(0, UnderCumulus(core, bestHeight, wStar, usableMs, depthM, cloudBaseM) - top);
         return new(best > 0 ? best : null, core, bestHeight, double.IsNaN(top) ? null : top);
     }
 

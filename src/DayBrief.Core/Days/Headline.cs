@@ -12,6 +12,10 @@ internal sealed class Headline
     /// projected cover.</summary>
     public const double FirstCloudShare = 0.005;
 
+    /// <summary>Share of cloudy updrafts from which thermals begin to reach beyond the layer towards a base that shows no cloud
+    /// yet, or no more: a fifth of <see cref="FirstCloudShare"/>, a choice, so that the usable top has no step.</summary>
+    private const double LeastShare = 0.001;
+
     private Headline(int steps) => (ClimbMs, CoreMs, UsableTopM) = (new double[steps], new double[steps], new double[steps]);
 
     public double[] ClimbMs { get; }
@@ -72,7 +76,8 @@ internal sealed class Headline
         var cloudy = track.CumulusCover[i] >= FirstCloudShare;
         if (cloudy && FirstCloud < 0)
             (FirstCloud, FirstCloudBaseM) = (i, track.LclM[i]);
-        var climb = Climb.In(depth, track.WStar[i], climbWanted, cloudy ? track.LclM[i] : double.PositiveInfinity);
+        var fed = Math.Clamp((track.CumulusCover[i] - LeastShare) / (FirstCloudShare - LeastShare), 0, 1);
+        var climb = Climb.In(depth, track.WStar[i], climbWanted, fed > 0 ? track.LclM[i] : double.PositiveInfinity, fed);
         (ClimbMs[i], CoreMs[i]) = (climb.ClimbMs ?? 0, climb.CoreMs);
         MaxDepthM = double.IsNaN(MaxDepthM) ? depth : Math.Max(MaxDepthM, depth);
         if (Trigger < 0 && depth >= depthWanted)
