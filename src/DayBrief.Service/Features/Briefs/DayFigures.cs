@@ -10,6 +10,7 @@ internal sealed record DayFigures
 
     public DateTimeOffset? TriggerTime { get; private init; }
 
+    /// <summary>As computed, but not before the instructor's trigger; a trigger alone makes none.</summary>
     public DateTimeOffset? FirstUsable { get; private init; }
 
     public Height? UsableTop { get; private init; }
@@ -30,7 +31,7 @@ internal sealed record DayFigures
         {
             Trigger = judged?.TriggerTemperatureC is { } celsius ? Temperature.FromCelsius(celsius) : day.Times.TriggerTemperature,
             TriggerTime = trigger,
-            FirstUsable = day.Times.FirstUsable is { } first && !(judged?.TriggerTime is not null && first < trigger) ? first : trigger,
+            FirstUsable = judged?.TriggerTime is not null && day.Times.FirstUsable < trigger ? trigger : day.Times.FirstUsable,
             UsableTop = judged?.UsableTopAglM is { } metres ? Height.FromMetres(metres) : day.MaxUsableTop,
             Climb = judged?.ClimbMs is { } climb ? Speed.FromMetresPerSecond(climb) : day.MaxClimb,
             Last = At(judged?.LastThermal) ?? day.Times.Last,

@@ -18,8 +18,7 @@ internal static class KeyTimeEvents
             yield return Event("trigger", reader["Trigger"] + degrees, trigger, Likely(own, ranges?.TriggerTime, reader));
         }
 
-        // A trigger alone makes no usable thermal, unless the instructor says when it is.
-        if (figures.FirstUsable is { } first && (made.Brief.Day.Times.FirstUsable ?? figures.Last) is not null)
+        if (figures.FirstUsable is { } first)
             yield return Event("first", reader["First usable thermal"], first, Likely(judged?.TriggerTime is not null, ranges?.FirstUsable, reader));
         if (Best(made, figures) is var (from, to))
             yield return Event("best", reader["Best window"], from, reader["Advice, a likely value."]) with { To = to };
