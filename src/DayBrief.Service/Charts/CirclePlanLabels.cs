@@ -15,10 +15,10 @@ internal static class CirclePlanLabels
         Near(plot, geometry.OnCircle(0, outside), names[0], Plain, right: false);
         Near(plot, geometry.OnCircle(input.LagDeg, outside), names[1], Plain, right: false);
         var side = input.TurnsRight ? -1 : 1;
-        Aside(plot, geometry.OnCircle(begin), side, seconds is { } wait ? say.Say($"roll out {wait.Wait:0.#} s after") : say["roll out"], Plain with { Bold = true, Ink = Ink.Accent });
+        Aside(plot, geometry.OnCircle(begin), side, seconds is { } wait ? say.Say($"roll out {wait.Wait:0.0} s after") : say["roll out"], Plain with { Bold = true, Ink = Ink.Accent });
         var (from, to) = geometry.Straight;
         if (seconds is { } level)
-            Aside(plot, new((from.X + to.X) / 2, (from.Y + to.Y) / 2), -side, say.Say($"level {level.Level:0.#} s"), Plain with { Ink = Ink.Accent });
+            Aside(plot, new((from.X + to.X) / 2, (from.Y + to.Y) / 2), -side, say.Say($"level {level.Level:0.0} s"), Plain with { Ink = Ink.Accent });
         string[] core = input.CoreMs is { } updraft ? [say.Say($"core {say.Vertical(updraft)}"), say.Vertical(updraft), say["core"]] : [say["core"]];
         _ = Array.Exists(core, name => Near(plot, new(0, 0), name, Plain with { Bold = true }, right: true));
         var edge = input.Contours.MaxBy(contour => contour.RadiusM)!;
@@ -34,7 +34,7 @@ internal static class CirclePlanLabels
     internal static IReadOnlyList<string> Outside(CirclePlanInput input) =>
     [
         input.In["weakest air"],
-        input.Seconds is { } seconds ? input.In.Say($"felt {seconds.Lag:0.#} s later") : input.In["felt here"],
+        input.Seconds is { } seconds ? input.In.Say($"felt {seconds.Lag:0.0} s later") : input.In["felt here"],
     ];
 
     private static bool Near(CirclePlanPlot plot, Point place, string text, TextStyle style, bool right) =>

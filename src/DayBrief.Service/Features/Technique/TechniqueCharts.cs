@@ -12,6 +12,8 @@ internal static class TechniqueCharts
     {
         var circle = study.Circle;
         var updraft = thermal.At(thermal.Height);
+        // What the words tell too: the numbers that flew best, not the closed form that they were looked for around.
+        var rollOut = study.SimulatedRollOut;
         var offset = study.FirstOffsetM is { } typical && typical > 0.1 * circle.RadiusM ? typical : 0.5 * circle.RadiusM;
         return CirclePlan.Draw(new()
         {
@@ -19,10 +21,10 @@ internal static class TechniqueCharts
             CircleRadiusM = circle.RadiusM,
             OffsetM = offset,
             LagDeg = study.LagDeg + (circle.RateDegS * study.Instrument.DisplayDelayS),
-            RollOutAfterDeg = Math.Max(0, study.RollOut.AfterWorstReadingDeg),
+            RollOutAfterDeg = Math.Max(0, rollOut.AfterWorstReadingDeg),
             HalfRollDeg = RollOut.HalfRollDeg(circle),
-            ShiftM = offset,
-            Seconds = (study.LagS + study.Instrument.DisplayDelayS, Math.Max(0, study.RollOut.AfterWorstReadingS), study.RollOut.LevelS),
+            ShiftM = rollOut.ShiftM(circle),
+            Seconds = (study.LagS + study.Instrument.DisplayDelayS, Math.Max(0, rollOut.AfterWorstReadingS), rollOut.LevelS),
             CoreMs = updraft.CentreUpdraftMs,
             Wind = wind,
             Unit = figures.Unit,
