@@ -4,14 +4,15 @@ namespace DayBrief.Soundings.Formats.Bufr;
 /// nothing would otherwise go on for hours.</summary>
 internal sealed class BufrBudget
 {
-    private const int MostValues = 2_000_000;
+    internal const int MostValues = 2_000_000;
 
-    private int _spent;
+    /// <summary>Steps of the decoder and values so far.</summary>
+    internal int Spent { get; private set; }
 
     public void Spend(int values, long byteOffset)
     {
-        _spent += values;
-        if (_spent > MostValues)
+        Spent += values;
+        if (Spent > MostValues)
         {
             throw new Origin(ByteOffset: byteOffset).Refuse("too-many-levels", $"the input holds more than {MostValues:N0} values.");
         }

@@ -6,15 +6,14 @@ internal static class BufrReport
     public static SoundingFormat Format { get; } = new(
         new(BufrAscent.FormatName, "WMO-No. 306, FM 94 BUFR, editions 3 and 4", "binary, begins BUFR, ends 7777"),
         input => BufrMessage.Find(input.Bytes.Span, 0) >= 0,
-        input => Read(input.Bytes));
+        input => Read(input.Bytes, new()));
 
-    private const int MostRefused = 100;
+    internal const int MostRefused = 100;
 
-    private static List<ReadAscent> Read(ReadOnlyMemory<byte> bytes)
+    internal static List<ReadAscent> Read(ReadOnlyMemory<byte> bytes, BufrBudget budget)
     {
         var ascents = new List<ReadAscent>();
         var refused = new List<Refusal>();
-        var budget = new BufrBudget();
         for (var at = BufrMessage.Find(bytes.Span, 0); at >= 0 && refused.Count < MostRefused;)
         {
             at = BufrMessage.Find(bytes.Span, at + Message(bytes, at, budget, ascents, refused));
