@@ -5,12 +5,14 @@ using Microsoft.AspNetCore.Http.HttpResults;
 
 namespace DayBrief.Service.Features.Sites;
 
-/// <summary>Adds or replaces a site; with If-Match only while it is still at that version.</summary>
+/// <summary>Adds a site, or replaces one that is still at the version that the request names.</summary>
 internal static class PutSite
 {
     internal static void MapApi(RouteGroupBuilder api) =>
         api.MapPut("/{id}", Handle).WithName(nameof(PutSite))
-            .WithSummary("Add or replace a site. If-Match (the entity tag of GET) refuses when somebody else was first; If-None-Match: * only adds.")
+            .WithSummary("Add a site, or replace one: then with If-Match (the entity tag of GET, or * for whatever is there), which refuses when somebody else was first. If-None-Match: * only adds.")
+            .ProducesProblem(StatusCodes.Status412PreconditionFailed)
+            .ProducesProblem(StatusCodes.Status428PreconditionRequired)
             .RequireAuthorization(Access.Administrator);
 
     private static Results<Ok<SiteJson>, Created<SiteJson>, ProblemHttpResult> Handle(
@@ -21,11 +23,15 @@ internal static class PutSite
             throw InvalidInputException.Field("site.id", $"id is \"{site.Id}\", but the address says \"{id}\".");
         var named = site with { Id = id };
         named.ToSite();
-        var before = sites.Find(id);
-        if (sites.Save(named, SiteTag.Expected(context.Request)) is not { } version)
+        var (asks, before) = (SiteTag.IsGiven(context.Request), sites.Find(id));
+        if (asks && before is null && SiteTag.Expected(context.Request) is null)
+            return Refused("There is no such site to replace.", StatusCodes.Status412PreconditionFailed);
+        if (sites.Save(named, asks ? SiteTag.Expected(context.Request) : 0) is not { } version)
         {
-            return TypedResults.Problem(Problem.Conflict(
-                "The site is not at the version that the request names; read it again.", StatusCodes.Status412PreconditionFailed));
+            // RFC 6585, section 3.
+            return asks
+                ? Refused("The site is not at the version that the request names; read it again.", StatusCodes.Status412PreconditionFailed)
+                : Refused("The site is there already. Send If-Match with the ETag that GET gave, or * to replace whatever is there.", StatusCodes.Status428PreconditionRequired);
         }
 
         SiteTag.Put(context.Response, version);
@@ -36,4 +42,6 @@ internal static class PutSite
             before is null ? null : string.Join(", ", SiteChange.Between(before, named)));
         return before is null ? TypedResults.Created($"/api/v1/sites/{id}", named) : TypedResults.Ok(named);
     }
+
+    private static ProblemHttpResult Refused(string why, int status) => TypedResults.Problem(Problem.Conflict(why, status));
 }

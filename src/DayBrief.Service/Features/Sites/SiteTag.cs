@@ -9,6 +9,10 @@ internal static class SiteTag
     public static void Put(HttpResponse response, int version) =>
         response.Headers.ETag = $"\"{version.ToString(CultureInfo.InvariantCulture)}\"";
 
+    /// <summary>The request says what must be there, be it "whatever is there".</summary>
+    public static bool IsGiven(HttpRequest request) =>
+        request.Headers.IfMatch.Count > 0 || request.GetTypedHeaders().IfNoneMatch.Any(tag => tag.Equals(EntityTagHeaderValue.Any));
+
     /// <summary>The version that must still be there: of If-Match; 0 for If-None-Match: *; null when the request asks for none.
     /// A tag that cannot be a version gives −1, which no site has.</summary>
     public static int? Expected(HttpRequest request)

@@ -118,6 +118,23 @@ public sealed partial class SitePagesTests(SitePagesTests.Administered administe
         Assert.Equal(HttpStatusCode.NotFound, (await _admin.GetAsync("/api/v1/sites/program", Stopping)).StatusCode);
     }
 
+    /// <summary>RFC 6585, section 3: 428 for a request that would overwrite what it does not say it has seen; RFC 9110, section
+    /// 13.1.1: "*" is met by whatever is there, and not by nothing.</summary>
+    [Fact]
+    public async Task A_program_that_does_not_say_what_it_has_seen_overwrites_nothing()
+    {
+        const string path = "/api/v1/sites/program";
+        string Json(string line) => $$"""{"name":"By program","latitude":50,"longitude":8,"elevationM":100,"timeZone":"Europe/Berlin","emergencyLine":"{{line}}"}""";
+        await (await PutAsync(Json("nothing"), "*")).ProblemAsync(HttpStatusCode.PreconditionFailed);
+        Assert.Null(_host.Get<SiteStore>().Find("program"));
+        await (await _admin.PutAsync(path, Demo.Json(Json("first")), Stopping)).JsonAsync(HttpStatusCode.Created);
+        await (await _admin.PutAsync(path, Demo.Json(Json("silently")), Stopping)).ProblemAsync(HttpStatusCode.PreconditionRequired);
+        Assert.Equal("first", _host.Get<SiteStore>().Find("program")!.EmergencyLine);
+        await (await PutAsync(Json("knowingly"), "*")).JsonAsync(HttpStatusCode.OK);
+        Assert.Equal("knowingly", _host.Get<SiteStore>().Find("program")!.EmergencyLine);
+        await _admin.DeleteAsync(path, Stopping);
+    }
+
     [Fact]
     public async Task Nobody_else_sees_or_changes_sites()
     {
