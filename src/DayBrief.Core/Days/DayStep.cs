@@ -45,6 +45,10 @@ public sealed record DayStep
     /// <summary>Where climbs end that are worth taking at this site.</summary>
     public double? UsableTopAglM { get; init; }
 
+    /// <summary>Whether thermals carry so near to the cloud base that the rules' distance from cloud ends the climb: 300 m
+    /// (1,000 ft) of height by [SERA5001], outside the airspace near the ground where clear of cloud is enough.</summary>
+    public bool CarriesToCloud => CloudBaseAglM - UsableTopAglM <= 300;
+
     /// <summary>Air in the centre of a picked thermal at its best height, m/s.</summary>
     public double? CoreUpdraftMs { get; init; }
 

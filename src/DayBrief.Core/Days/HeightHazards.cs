@@ -7,14 +7,11 @@ internal static class HeightHazards
     /// name 12,000 to 14,000 ft.</summary>
     public const double OxygenFt = 10000;
 
-    /// <summary>[SERA5001]: 300 m (1,000 ft) of height from cloud, outside the airspace near the ground where clear of it is enough.</summary>
-    public const double CloudDistanceM = 300;
-
     public static IEnumerable<Hazard?> Of(Brief brief)
     {
         yield return Ceiling(brief);
         yield return brief.UsableTop is not null
-            && Daylight.When(brief, step => step.CloudBaseAglM - step.UsableTopAglM <= CloudDistanceM) is { } near
+            && Daylight.When(brief, step => step.CarriesToCloud) is { } near
             ? new(HazardKind.CloudClearance) { From = near.From, To = near.To }
             : null;
         yield return brief.FreezingLevel is { } freezing && Above(brief, freezing.Metres) is { } cold

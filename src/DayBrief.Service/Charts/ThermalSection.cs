@@ -16,10 +16,10 @@ internal static class ThermalSection
     {
         var plot = new ThermalSectionPlot(input);
         Heights(plot);
-        Cloud(plot);
         Body(plot);
         Updrafts(plot);
         Usable(plot);
+        Cloud(plot);
         Flows(plot);
         Drift(plot);
         return plot.Drawing;
@@ -28,7 +28,8 @@ internal static class ThermalSection
     private static void Heights(ThermalSectionPlot plot)
     {
         var (frame, unit) = (plot.Frame, plot.Input.Unit);
-        plot.Drawing.Text(2, 12, plot.Input.In.Say($"{unit.Name()} above the field"), Small);
+        plot.Drawing.Text(
+            2, 12, plot.Input.Time is { } time ? plot.Input.In.Say($"{unit.Name()} above the field, at {time:HH:mm}") : plot.Input.In.Say($"{unit.Name()} above the field"), Small);
         foreach (var metres in unit.Ticks(plot.TopM, 6))
         {
             var y = plot.Y(metres);

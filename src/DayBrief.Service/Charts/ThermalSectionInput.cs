@@ -16,6 +16,9 @@ internal sealed record ThermalSectionInput
     /// <summary>How fast the whole thermal drifts over the ground, m/s; null when not known.</summary>
     public double? DriftMs { get; init; }
 
+    /// <summary>The local time for which it is drawn.</summary>
+    public TimeOnly? Time { get; init; }
+
     public HeightUnit Unit { get; init; }
 
     public Language Language { get; init; } = Language.English;

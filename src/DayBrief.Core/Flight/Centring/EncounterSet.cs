@@ -78,7 +78,7 @@ internal sealed class EncounterSet
         Miss[encounter] = (float)miss;
         Side[encounter] = (miss > 0) == right ? 1 : -1;
         AgeShare[encounter] = thermal.Lifetime is null ? 0.5f : (float)(0.05 + (0.7 * random.Uniform(2)));
-        var density = Spacing.UpdraftsPerSquareMetre(thermal.ProfileDepthM, thermal.RadiusM);
+        var density = Spacing.UpdraftsPerSquareMetre(thermal.Depth.Metres, thermal.RadiusM);
         var least = 2 * thermal.RadiusM;
         var distance = Math.Sqrt((least * least) - (Math.Log(1 - random.Uniform(3)) / (Math.PI * density)));
         (NeighbourX[encounter], NeighbourY[encounter]) = Towards(random.Uniform(4), distance);

@@ -10,11 +10,11 @@ namespace DayBrief.Flight.Thermals;
 public static class RadialFlow
 {
     /// <summary>Outward speed of the air at a distance from the axis and a height, m/s; negative is inward.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Distance negative, or height outside 0 to the depth.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Distance negative, or height outside 0 to the depth of the profile.</exception>
     public static double OutwardMs(Thermal thermal, double distanceM, Height height)
     {
         ArgumentNullException.ThrowIfNull(thermal);
-        var fraction = Guard.Finite(height.Metres, 0, thermal.Depth.Metres, nameof(height)) / thermal.ProfileDepthM;
+        var fraction = Guard.Finite(height.Metres, 0, thermal.ProfileDepthM, nameof(height)) / thermal.ProfileDepthM;
         var radius = AllenUpdraft.Radius(thermal.ProfileDepthM, fraction, thermal.RadiusGain);
         return OutwardMs(thermal.WStarMs, thermal.ProfileDepthM, fraction, radius, Guard.Finite(distanceM, 0));
     }

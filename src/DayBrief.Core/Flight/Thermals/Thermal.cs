@@ -9,7 +9,8 @@ namespace DayBrief.Flight.Thermals;
 /// radius r₂ (equation 12), both at <see cref="Height"/>; the depth is z_i. Equation 11 turned round gives the w* that such a
 /// centre needs, which is above the layer's own because pilots choose the stronger updrafts; the radius gain is r₂ over the
 /// paper's r₂ at that height. Both hold over the height, so the thermal weakens and widens upwards as the paper says. A core
-/// said to carry above 0.8 of the depth overshoots: the profile's depth is then taken as height/0.8.
+/// said to carry above 0.8 of the depth overshoots: the profile's depth is then taken as height/0.8. A thermal that cumulus
+/// carries on above the layer weakens over a deeper profile; strength and radius at the height stay as given.
 /// </remarks>
 public sealed class Thermal
 {
@@ -22,8 +23,9 @@ public sealed class Thermal
     /// <param name="height">Height above the ground for which strength and radius hold, 20 m to the depth.</param>
     /// <param name="lifetime">How long lift lasts at any one height, 1 minute or more; null for a lasting thermal.</param>
     /// <param name="windShearMsPerKm">Change of the wind with height, −30 to 30 m/s per km.</param>
+    /// <param name="profileDepth">Depth over which it weakens, the layer's or more; null for the layer's.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
-    public Thermal(Speed coreUpdraft, double radiusM, Height depth, Height height, TimeSpan? lifetime = null, double windShearMsPerKm = 0)
+    public Thermal(Speed coreUpdraft, double radiusM, Height depth, Height height, TimeSpan? lifetime = null, double windShearMsPerKm = 0, Height? profileDepth = null)
     {
         Guard.Finite(coreUpdraft.MetresPerSecond, 0.1, 20, nameof(coreUpdraft));
         Guard.Finite(depth.Metres, 100, 10_000, nameof(depth));
@@ -33,7 +35,8 @@ public sealed class Thermal
         (CoreUpdraft, Depth, Height, Lifetime) = (coreUpdraft, depth, height, lifetime);
         RadiusM = Guard.Finite(radiusM, 10, 2000);
         WindShearMsPerKm = Guard.Finite(windShearMsPerKm, -30, 30);
-        ProfileDepthM = Math.Max(depth.Metres, height.Metres / HighestFraction);
+        var profileM = Guard.Finite(profileDepth?.Metres ?? depth.Metres, depth.Metres, 40_000, nameof(profileDepth));
+        ProfileDepthM = Math.Max(profileM, height.Metres / HighestFraction);
         var fraction = height.Metres / ProfileDepthM;
         RadiusGain = RadiusM / (0.102 * Math.Cbrt(fraction) * (1 - (0.25 * fraction)) * ProfileDepthM);
         MeanUpdraftMs = coreUpdraft.MetresPerSecond / AllenUpdraft.CoreFactor(AllenProfile.CoreRatio(RadiusM));
@@ -67,7 +70,8 @@ public sealed class Thermal
     /// <summary>Mean updraft over the disc at the height, m/s.</summary>
     public double MeanUpdraftMs { get; }
 
-    internal double ProfileDepthM { get; }
+    /// <summary>Depth over which it weakens, m: that of the layer, or more where cumulus carries it on.</summary>
+    public double ProfileDepthM { get; }
 
     /// <summary>The fully grown updraft at a height above the ground.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Height below 0 or not finite.</exception>
@@ -83,6 +87,6 @@ public sealed class Thermal
         var there = At(height);
         return there.CentreUpdraftMs < 0.1 || there.HeightFraction > HighestFraction
             ? null
-            : new(Speed.FromMetresPerSecond(there.CentreUpdraftMs), there.RadiusM, Depth, height, Lifetime, WindShearMsPerKm);
+            : new(Speed.FromMetresPerSecond(there.CentreUpdraftMs), there.RadiusM, Depth, height, Lifetime, WindShearMsPerKm, Height.FromMetres(ProfileDepthM));
     }
 }

@@ -33,17 +33,21 @@ internal static class TechniqueCharts
         });
     }
 
-    public static Drawing Section(Thermal thermal, double usableTopM, double? cloudBaseM, Wind? mean, Figures figures, double width = 360) =>
-        ThermalSection.Draw(new()
+    /// <summary>At the strongest time of the day.</summary>
+    public static Drawing Section(TechniqueFacts facts)
+    {
+        var (top, figures) = (facts.At.UsableTopAglM!.Value, facts.Measures.Figures);
+        return ThermalSection.Draw(new()
         {
-            Slices = [.. Slices(thermal)],
-            Usable = (Math.Min(150, 0.3 * usableTopM), usableTopM),
-            CloudBaseM = cloudBaseM,
-            DriftMs = mean?.Speed.MetresPerSecond,
+            Slices = [.. Slices(facts.Thermal, top)],
+            Usable = (Math.Min(150, 0.3 * top), top),
+            CloudBaseM = facts.At.CloudBaseAglM,
+            DriftMs = facts.Brief.Day.Wind?.Mean.Speed.MetresPerSecond,
+            Time = TimeOnly.FromDateTime(facts.At.Time.DateTime),
             Unit = figures.Unit,
             Language = figures.Language,
-            Width = width,
         });
+    }
 
     /// <summary>The edge of the lift and the lines on which it is half and nine tenths of the core's.</summary>
     private static IEnumerable<LiftContour> Contours(AllenUpdraft updraft)
@@ -58,11 +62,13 @@ internal static class TechniqueCharts
         }
     }
 
-    private static IEnumerable<ThermalSlice> Slices(Thermal thermal)
+    /// <summary>Up to where its updraft ends, or the cloud takes it.</summary>
+    private static IEnumerable<ThermalSlice> Slices(Thermal thermal, double usableTopM)
     {
         var axis = 0.0;
-        var step = thermal.Depth.Metres / 24;
-        for (var height = step; height <= 0.9 * thermal.Depth.Metres; height += step)
+        var highest = Math.Max(0.9 * thermal.Depth.Metres, usableTopM);
+        var step = highest / 24;
+        for (var height = step; height <= highest + 1; height += step)
         {
             var at = Height.FromMetres(height);
             var updraft = thermal.At(at);

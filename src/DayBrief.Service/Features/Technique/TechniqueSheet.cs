@@ -26,8 +26,7 @@ internal static class TechniqueSheet
         left = Place(sheet, SheetSurface.Left, left, TechniqueCharts.Plan(facts.Thermal, facts.Study, facts.Brief.Day.Wind?.Mean, facts.Measures.Figures));
         Block(sheet, SheetSurface.Left, left, say["When to leave"], TechniqueText.Leave(facts));
         var right = Block(sheet, RightLeft, top, say["Holding it"], TechniqueText.Hold(facts));
-        right = Place(sheet, RightLeft, right, TechniqueCharts.Section(
-            facts.Thermal, facts.Brief.Day.MaxUsableTop!.Value.Metres, facts.Brief.Day.Cloud.Base?.Metres, facts.Brief.Day.Wind?.Mean, facts.Measures.Figures));
+        right = Place(sheet, RightLeft, right, TechniqueCharts.Section(facts));
         Block(sheet, RightLeft, right, say["What not to do, and what it costs today"], AvoidText.Of(facts.Study, facts.Measures));
         Foot(sheet, advice);
         return sheet.Drawing;

@@ -6,8 +6,8 @@ using DayBrief.Units;
 
 namespace DayBrief.Service.Features.Technique;
 
-/// <summary>Everything the words are made from.</summary>
-internal sealed record TechniqueFacts(Brief Brief, Thermal Thermal, CentringResult Study, Glider Glider, Pilot Pilot, Measures Measures);
+/// <summary>Everything the words are made from; the thermal is that of one step of the day, the strongest.</summary>
+internal sealed record TechniqueFacts(Brief Brief, DayStep At, Thermal Thermal, CentringResult Study, Glider Glider, Pilot Pilot, Measures Measures);
 
 /// <summary>Finding it, centring it, holding it, when to leave, what not to do: in words, each line from today's numbers.</summary>
 internal static class TechniqueText
@@ -72,7 +72,9 @@ internal static class TechniqueText
     {
         var say = facts.Measures;
         yield return say.Say($"When a turn or two give less than {say.Vertical(0.75 * facts.Study.CentredClimbMs)}, three quarters of the best.");
-        if (facts.Brief.Day.MaxUsableTop is { } top)
+        if (facts.At is { CarriesToCloud: true, CloudBaseAglM: { } cloudBase })
+            yield return say.Say($"Below the cloud, at the distance that your rules ask for: the base stands at {say.Length(Math.Round(cloudBase / 30.48) * 30.48)} at {facts.At.Time:HH:mm}.");
+        else if (facts.Brief.Day.MaxUsableTop is { } top)
             yield return say.Say($"At the usable top, today {say.Length(Math.Round(top.Metres / 30.48) * 30.48)}; the last of it costs time.");
         if (facts.Brief.Day.ThermalType.Kind == ThermalKind.ShortLived)
             yield return say["When shade reaches its source: the lift follows within minutes."];

@@ -15,14 +15,14 @@ internal sealed record TechniqueView(Pilot Pilot, TechniqueFacts? Facts, double 
     /// <summary>The view for a pilot; asks for the study when it is not there yet. Null on a day without usable thermals.</summary>
     public static TechniqueView? For(Brief brief, Pilot pilot, Figures figures, TechniqueDesk desk, IBackgroundJobClient jobs)
     {
-        if (brief.Day.MaxUsableTop is null || DayThermal.Of(brief.Day) is not { } described)
+        if (brief.Day.MaxUsableTop is null || DayThermal.Of(brief.Day) is not { } described || DayThermal.StrongestStep(brief.Day) is not { } step)
             return null;
         var say = new Measures(figures);
         var key = TechniqueKey.Of(described, pilot.Variometer);
         var thermal = key.ToThermal();
         var (glider, wrong) = GliderOf(pilot);
         if (pilot.Polar is not null && wrong is null)
-            return new(pilot, new(brief, thermal, Own(thermal, glider, pilot), glider, pilot, say), 1, null, say);
+            return new(pilot, new(brief, step, thermal, Own(thermal, glider, pilot), glider, pilot, say), 1, null, say);
         var state = desk.Find(key);
         if (state is not { Results: { } results })
         {
@@ -31,7 +31,7 @@ internal sealed record TechniqueView(Pilot Pilot, TechniqueFacts? Facts, double 
         }
 
         var study = results[TechniqueDesk.Classes.ToList().IndexOf(pilot.Glider)];
-        return new(pilot, new(brief, thermal, study, GenericGlider.Of(pilot.Glider), pilot, say), 1, wrong, say);
+        return new(pilot, new(brief, step, thermal, study, GenericGlider.Of(pilot.Glider), pilot, say), 1, wrong, say);
     }
 
     private static (Glider Glider, Words? Wrong) GliderOf(Pilot pilot)
