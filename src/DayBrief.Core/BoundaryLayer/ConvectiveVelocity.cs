@@ -17,7 +17,11 @@ public static class ConvectiveVelocity
             : null;
 
     internal static double Ms(double virtualHeatFluxKms, double depthM, double virtualKelvins) =>
+        Math.Cbrt(Cubed(virtualHeatFluxKms, depthM, virtualKelvins));
+
+    /// <summary>w*³; 0 where the surface does not heat the air.</summary>
+    internal static double Cubed(double virtualHeatFluxKms, double depthM, double virtualKelvins) =>
         virtualHeatFluxKms > 0 && depthM > 0
-            ? Math.Cbrt(Air.Gravity / virtualKelvins * virtualHeatFluxKms * depthM)
+            ? Air.Gravity / virtualKelvins * virtualHeatFluxKms * depthM
             : 0;
 }

@@ -21,6 +21,7 @@ internal sealed class DayRun
     private readonly Column _column;
     private readonly int _parts;
     private readonly bool _cumulusShades;
+    private double _startM = StartM;
 
     /// <param name="frame">The day.</param>
     /// <param name="member">How it goes.</param>
@@ -47,7 +48,8 @@ internal sealed class DayRun
             _column,
             Math.Clamp(assumptions.EntrainmentRatio * _member.EntrainmentFactor, 0, 1),
             assumptions.Divergence + _member.DivergencePerSecond,
-            StartM);
+            _startM);
+        _startM = layer.DepthM;
         var (screen, cumulus, shade, heated) = (_frame.Air.SurfaceKelvins, default(Cumulus), 0.0, false);
         for (var i = _frame.FirstStep; i < _frame.Times.Length; i++)
         {
