@@ -12,16 +12,15 @@ internal sealed class CurrentBrief(BriefStore briefs, RevisionStore revisions, B
     /// <param name="site">Only of this site; null for any.</param>
     public MadeBrief? For(string? site)
     {
-        if (Today().FirstOrDefault(IsOf) is { } today)
+        if (Today().FirstOrDefault(revision => site is null || revision.SiteId == site) is { } today)
             return desk.Of(today);
-        if (revisions.Newest() is { Count: > 0 } signed)
-            return signed.FirstOrDefault(IsOf) is { } newest ? desk.Of(newest) : null;
-        var drafts = briefs.Newest().Where(draft => draft.Inputs is not null && (site is null || draft.SiteId == site)).ToArray();
-        var draft = trial.IsOn ? Array.Find(drafts, draft => !draft.Demonstration) : null;
-        draft ??= Array.Find(drafts, draft => draft.Id == DemonstrationDays.First);
+        if (!revisions.IsEmpty)
+            return revisions.Newest(site) is { } newest ? desk.Of(newest) : null;
+        var draft = trial.IsOn ? briefs.Newest().FirstOrDefault(draft => !draft.Demonstration && IsShown(draft)) : null;
+        draft ??= briefs.Find(DemonstrationDays.First) is { } invented && IsShown(invented) ? invented : null;
         return draft is null ? null : desk.OfDraft(draft);
 
-        bool IsOf(Revision revision) => site is null || revision.SiteId == site;
+        bool IsShown(Draft draft) => draft.Inputs is not null && (site is null || draft.SiteId == site);
     }
 
     /// <summary>The revisions that hold for today, each by its own site's calendar, the last signed first.</summary>

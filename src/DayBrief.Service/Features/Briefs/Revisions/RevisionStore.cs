@@ -56,6 +56,26 @@ internal sealed class RevisionStore
     public IReadOnlyList<Revision> Newest(int most = 200) =>
         [.. Holding(_database.Collection(Collection).Query().OrderByDescending("date").Limit(most).ToEnumerable()).OrderByDescending(revision => revision.Date)];
 
+    public bool IsEmpty => _database.Collection(Collection).Count() == 0;
+
+    /// <summary>Of the revisions that hold, the one of the latest day that was signed last; of one site or of any. Opens no
+    /// more days than needed.</summary>
+    public Revision? Newest(string? site)
+    {
+        var before = Query.LT("date", int.MaxValue);
+        while (_database.Collection(Collection).Query().Where(site is null ? before : Query.And(before, Query.EQ("site", site)))
+            .OrderByDescending("date").FirstOrDefault() is { } newest)
+        {
+            var date = newest["date"].AsInt32;
+            var holding = HoldingOn(DateOnly.FromDayNumber(date)).Where(revision => Latest(revision.BriefId)!.Id == revision.Id);
+            if (holding.FirstOrDefault(revision => site is null || revision.SiteId == site) is { } found)
+                return found;
+            before = Query.LT("date", date);
+        }
+
+        return null;
+    }
+
     /// <summary>Everything signed since a moment, oldest first: for those who pass it on.</summary>
     public IReadOnlyList<Revision> SignedSince(DateTimeOffset moment) =>
     [
