@@ -5,11 +5,7 @@ namespace DayBrief.Service.Story;
 /// <summary>A phone with a browser: one that keeps cookies, copies and a service worker of its own.</summary>
 internal sealed class Phone : IAsyncDisposable
 {
-    private readonly IPlaywright _playwright;
-    private readonly IBrowser _browser;
-
-    private Phone(IPlaywright playwright, IBrowser browser, IBrowserContext context, IPage page) =>
-        (_playwright, _browser, Context, Page) = (playwright, browser, context, page);
+    private Phone(IBrowserContext context, IPage page) => (Context, Page) = (context, page);
 
     public IBrowserContext Context { get; }
 
@@ -17,9 +13,7 @@ internal sealed class Phone : IAsyncDisposable
 
     public static async Task<Phone> OpenAsync(ServiceHost host, int width = 360, ColorScheme scheme = ColorScheme.Light, bool script = true, string locale = "en-GB")
     {
-        var playwright = await Playwright.CreateAsync();
-        var browser = await Browser.LaunchAsync(playwright);
-        var context = await browser.NewContextAsync(new()
+        var context = await Browser.ContextAsync(new()
         {
             BaseURL = host.Address.ToString(),
             ViewportSize = new() { Width = width, Height = 740 },
@@ -27,7 +21,7 @@ internal sealed class Phone : IAsyncDisposable
             JavaScriptEnabled = script,
             Locale = locale,
         });
-        return new(playwright, browser, context, await context.NewPageAsync());
+        return new(context, await context.NewPageAsync());
     }
 
     /// <summary>Addresses of the pages and files that the phone keeps, without the choices they are for.</summary>
@@ -51,9 +45,5 @@ internal sealed class Phone : IAsyncDisposable
 
     public Task<string> StateAsync() => Page.Locator("#copy").GetAttributeAsync("data-state")!;
 
-    public async ValueTask DisposeAsync()
-    {
-        await _browser.DisposeAsync();
-        _playwright.Dispose();
-    }
+    public ValueTask DisposeAsync() => Context.DisposeAsync();
 }

@@ -11,9 +11,8 @@ public sealed class PhoneTests(ServiceHost host)
     [InlineData(320)]
     public async Task No_page_scrolls_sideways_on_a_phone(int width)
     {
-        using var playwright = await Playwright.CreateAsync();
-        await using var browser = await Browser.LaunchAsync(playwright);
-        var page = await PhoneAsync(browser, width);
+        await using var phone = await Phone.OpenAsync(host, width);
+        var page = phone.Page;
         foreach (var path in new[] { "/", "/briefs", "/briefs/new", "/briefs/demo-streets", "/briefs/demo-stratus", "/briefs/demo-thunder?units=metric" })
         {
             await page.GotoAsync(path);
@@ -25,9 +24,8 @@ public sealed class PhoneTests(ServiceHost host)
     [Fact]
     public async Task An_instructor_makes_a_brief_from_typed_levels_and_reads_it()
     {
-        using var playwright = await Playwright.CreateAsync();
-        await using var browser = await Browser.LaunchAsync(playwright);
-        var page = await PhoneAsync(browser, 360);
+        await using var phone = await Phone.OpenAsync(host);
+        var page = phone.Page;
         await page.GotoAsync("/briefs/new");
         await page.GetByText("or type the levels").ClickAsync();
         (string P, string T, string D)[] levels = [("1005", "9", "6"), ("985", "11", "5"), ("925", "7", "2"), ("850", "1", "-3"), ("780", "-4", "-9"), ("700", "-7", "-20")];
@@ -52,9 +50,8 @@ public sealed class PhoneTests(ServiceHost host)
     [InlineData("spreading-out.csv", false)]
     public async Task An_instructor_makes_a_brief_from_pasted_text_or_a_file(string ascent, bool pasted)
     {
-        using var playwright = await Playwright.CreateAsync();
-        await using var browser = await Browser.LaunchAsync(playwright);
-        var page = await PhoneAsync(browser, 360);
+        await using var phone = await Phone.OpenAsync(host);
+        var page = phone.Page;
         await page.GotoAsync("/briefs/new");
         if (pasted)
             await page.FillAsync("#text", Demo.Text(ascent));
@@ -69,25 +66,13 @@ public sealed class PhoneTests(ServiceHost host)
     [Fact]
     public async Task The_technique_arrives_by_itself_and_the_phone_remembers_the_glider()
     {
-        using var playwright = await Playwright.CreateAsync();
-        await using var browser = await Browser.LaunchAsync(playwright);
-        var page = await PhoneAsync(browser, 360);
+        await using var phone = await Phone.OpenAsync(host);
+        var page = phone.Page;
         await page.GotoAsync("/briefs/demo-broad");
         await Assertions.Expect(page.GetByText("Finding it")).ToBeVisibleAsync(new() { Timeout = 60_000 });
         await page.SelectOptionAsync("#glider", "open");
         await page.GetByText("Show for me").ClickAsync();
         await page.GotoAsync("/briefs/demo-broad");
         await Assertions.Expect(page.Locator("#glider")).ToHaveValueAsync("open");
-    }
-
-    private async Task<IPage> PhoneAsync(IBrowser browser, int width)
-    {
-        var context = await browser.NewContextAsync(new()
-        {
-            BaseURL = host.Address.ToString(),
-            ViewportSize = new() { Width = width, Height = 740 },
-            JavaScriptEnabled = true,
-        });
-        return await context.NewPageAsync();
     }
 }
