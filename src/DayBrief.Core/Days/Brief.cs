@@ -6,7 +6,7 @@ using DayBrief.Units;
 namespace DayBrief.Days;
 
 /// <summary>The day's brief: one model for page, sheet and JSON. Null is "not known" or "does not happen".</summary>
-public sealed class Brief
+public sealed record Brief
 {
     /// <summary>The field.</summary>
     public required Site Site { get; init; }

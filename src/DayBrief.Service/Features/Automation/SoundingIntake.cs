@@ -12,7 +12,7 @@ internal sealed class SoundingIntake(SoundingStore soundings, ArrivalStore arriv
     /// <exception cref="InvalidSoundingException">The content is no usable ascent; nothing is kept.</exception>
     public (ArrivedSounding Arrived, bool IsNew) Take(SiteJson site, DateOnly date, byte[] content, string name, string origin)
     {
-        var id = soundings.Save(content, name, fetched: true).Id;
+        var id = soundings.Keep(content, name, fetched: true);
         var source = soundings.Choose(id, null, site.ToSite(), date)!.Source;
         var arrived = new ArrivedSounding(
             site.Id!, id, clock.GetUtcNow(), source.ValidAt ?? source.DayAndHour?.LatestUpTo(date), source.Station, origin);

@@ -13,9 +13,7 @@ namespace DayBrief.Service.Features.Briefs;
 /// <summary>Makes briefs from their inputs and finds them again. What was computed once is remembered while the program runs.</summary>
 internal sealed class BriefDesk(BriefStore briefs, RevisionStore revisions, SoundingStore soundings, TimeProvider clock)
 {
-    private const int Remembered = 200;
-
-    private readonly ConcurrentDictionary<string, Brief> _computed = new();
+    private readonly Remembered<string, Brief> _computed = new(200);
     private readonly ConcurrentDictionary<string, Standing> _standings = new();
 
     public DateTimeOffset Now => clock.GetUtcNow();
@@ -65,13 +63,9 @@ internal sealed class BriefDesk(BriefStore briefs, RevisionStore revisions, Soun
     /// <summary>Computes a brief; nothing is kept.</summary>
     public Brief Computed(BriefInputs inputs)
     {
-        var key = JsonSerializer.Serialize(inputs, Json.Line);
-        if (_computed.TryGetValue(key, out var known))
-            return known;
-        var brief = Compute(inputs, Sounding(inputs));
-        if (_computed.Count >= Remembered)
-            _computed.Clear();
-        return _computed[key] = brief;
+        var key = JsonSerializer.Serialize(WithoutWords(inputs), Json.Line);
+        var brief = _computed.Of(key, () => Compute(inputs, Sounding(inputs)));
+        return brief with { PreparedBy = inputs.PreparedBy, PreparedAt = inputs.PreparedAt };
     }
 
     public static Brief Compute(BriefInputs inputs, Sounding sounding) => Brief.Prepare(new()
@@ -85,6 +79,18 @@ internal sealed class BriefDesk(BriefStore briefs, RevisionStore revisions, Soun
         PreparedBy = inputs.PreparedBy,
         PreparedAt = inputs.PreparedAt,
     });
+
+    /// <summary>Without what stands beside the computed brief and changes nothing in it.</summary>
+    private static BriefInputs WithoutWords(BriefInputs inputs) => inputs with
+    {
+        PreparedBy = null,
+        PreparedAt = default,
+        InstructorNote = null,
+        Notes = null,
+        DayLimits = null,
+        Judgement = null,
+        ValidUntil = null,
+    };
 
     private Standing Judged(MadeBrief made, Revision revision)
     {

@@ -50,7 +50,7 @@ internal static class CreateBrief
     {
         var errors = new FieldErrors();
         var soundingId = request.SoundingId ?? request.Sounding;
-        if (soundingId is null || soundings.Find(soundingId) is null)
+        if (soundingId is null || !soundings.IsKept(soundingId))
             errors.Add("soundingId", $"No sounding is kept under \"{soundingId}\"; send one to /api/v1/soundings first.");
         if (request.Date is null)
             errors.Add("date", "date is required, as YYYY-MM-DD.");

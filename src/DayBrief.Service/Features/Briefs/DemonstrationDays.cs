@@ -4,7 +4,7 @@ using DayBrief.Service.Features.Soundings;
 namespace DayBrief.Service.Features.Briefs;
 
 /// <summary>Six invented mornings at an invented field, there from the first start; soundings/README.md says what each shows.</summary>
-internal sealed class DemonstrationDays(SiteStore sites, SoundingStore soundings, BriefStore briefs, BriefDesk desk)
+internal sealed class DemonstrationDays(SiteStore sites, SoundingStore soundings, BriefStore briefs)
 {
     /// <summary>The one that a new install shows first.</summary>
     public const string First = "demo-broad";
@@ -33,7 +33,7 @@ internal sealed class DemonstrationDays(SiteStore sites, SoundingStore soundings
         ("demo-stratus", "stratus-no-thermals.csv", new(2026, 10, 20), null, 8, "wet"),
     ];
 
-    /// <summary>Puts the demonstration into an empty store; does nothing in one that has briefs.</summary>
+    /// <summary>Puts the demonstration into an empty store, to be computed when somebody looks; does nothing in one that has briefs.</summary>
     public void AddIfNew()
     {
         if (!briefs.IsEmpty)
@@ -42,10 +42,11 @@ internal sealed class DemonstrationDays(SiteStore sites, SoundingStore soundings
         foreach (var day in Days)
         {
             var file = Path.Combine(AppContext.BaseDirectory, "soundings", day.File);
-            desk.Make(
+            briefs.Save(
+                day.Id,
                 new()
                 {
-                    SoundingId = soundings.Save(File.ReadAllBytes(file), day.File).Id,
+                    SoundingId = soundings.Keep(File.ReadAllBytes(file), day.File),
                     Site = Field with { GroundWetness = day.Wetness },
                     Date = day.Date,
                     PreparedBy = "the demonstration",
@@ -55,8 +56,7 @@ internal sealed class DemonstrationDays(SiteStore sites, SoundingStore soundings
                     AscentElevationM = 118,
                     Assumptions = new() { MaxTemperatureC = day.MaxC, CloudOktas = day.Cloud },
                     Demonstration = true,
-                },
-                day.Id);
+                });
         }
     }
 }

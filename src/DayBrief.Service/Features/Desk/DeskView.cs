@@ -51,12 +51,12 @@ internal sealed class DeskViews(
 
     public DeskView Of(Kept kept, HttpContext context)
     {
-        var all = sites.All();
-        var reader = ReaderOf(kept, all, context.Request);
+        var view = OutcomeOf(kept, context);
+        var reader = view.Reader;
         var who = Who.Of(context);
-        return new(kept, reader, desk.Now)
+        return view with
         {
-            Sites = all,
+            Sites = sites.All(),
             Ascents = [.. soundings.Newest(12).Select(ascent => (ascent.Id, Words(ascent, reader)))],
             Latest = revisions.Latest(kept.Draft.Id),
             Withdrawal = revisions.WithdrawalOf(kept.Draft.Id),
@@ -66,12 +66,15 @@ internal sealed class DeskViews(
         };
     }
 
+    /// <summary>What the outcome alone needs, which is asked for at every change.</summary>
+    public DeskView OutcomeOf(Kept kept, HttpContext context) => new(kept, ReaderOf(kept, context.Request), desk.Now);
+
     /// <summary>The name that a draft is kept under.</summary>
     public static string? Editor(HttpContext context) => Who.Of(context)?.Name;
 
-    public static Reader ReaderOf(Kept kept, IReadOnlyList<SiteJson> sites, HttpRequest request)
+    private Reader ReaderOf(Kept kept, HttpRequest request)
     {
-        var site = sites.FirstOrDefault(site => site.Id == kept.Fields["site"]);
+        var site = sites.Find(kept.Fields["site"]);
         var units = Choice.Parse<SiteUnits>(site?.Units ?? kept.Fields["units"]) ?? SiteUnits.FeetAndKnots;
         var zone = TimeZoneInfo.TryFindSystemTimeZoneById(site?.TimeZone ?? kept.Fields["timeZone"], out var known) ? known : TimeZoneInfo.Utc;
         return new(units, zone, Language.Of(request, site?.Language));

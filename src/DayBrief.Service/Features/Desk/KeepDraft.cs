@@ -32,7 +32,7 @@ internal static class KeepDraft
             id, seen, fields, await FileAsync(form.Files["file"], stopping), DeskViews.Editor(context), over: form["resolve"] == "mine");
         var status = kept.IsConflict ? StatusCodes.Status409Conflict : StatusCodes.Status200OK;
         if (context.Request.Headers.ContainsKey(LiveHeader))
-            return Outcome(views.Of(kept, context), status);
+            return Outcome(views.OutcomeOf(kept, context), status);
         if (kept.Made is not null && kept.Meeting is null)
             return TypedResults.Redirect($"/desk/{kept.Draft.Id}");
         return OpenDesk.Page(views.Of(kept, context), kept.Made is null && !kept.IsConflict ? StatusCodes.Status422UnprocessableEntity : status);

@@ -114,7 +114,7 @@ internal sealed class Keeping(
 
         if (file is not null)
             fields.ShowFile(ascent.Content);
-        var id = soundings.Save(ascent.Content, ascent.Name).Id;
+        var id = soundings.Keep(ascent.Content, ascent.Name);
         fields["kept"] = id;
         if (fields.NullIfEmpty("ascentIndex") is null && soundings.Contents(id) is { Count: > 1 } several && !IsForecast(several))
             throw InvalidInputException.Field("ascentIndex", Offer(several));

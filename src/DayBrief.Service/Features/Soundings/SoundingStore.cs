@@ -12,15 +12,33 @@ internal sealed class SoundingStore(Database database, TimeProvider clock)
 {
     private const string Collection = "soundings";
 
+    // The same bytes always read the same, and the desk asks for them at every change.
+    private readonly Remembered<string, IReadOnlyList<SoundingSource>> _contents = new(20);
+    private readonly Remembered<(string Id, int? Index, string Zone, DateOnly Date), Sounding> _chosen = new(20);
+
     /// <summary>Reads, checks and keeps an ascent. The same bytes get the same id.</summary>
+    /// <param name="content">The ascent as it came.</param>
+    /// <param name="name">How it is called.</param>
+    /// <exception cref="InvalidSoundingException">It cannot be used; nothing is kept.</exception>
+    public StoredSounding Save(ReadOnlyMemory<byte> content, string? name)
+    {
+        var sounding = SoundingReader.Read(content, name);
+        return new(Keep(IdOf(content), content, name, sounding.Source, fetched: false), sounding);
+    }
+
+    /// <summary>Checks and keeps an ascent, unless it is kept already; its id.</summary>
     /// <param name="content">The ascent as it came.</param>
     /// <param name="name">How it is called.</param>
     /// <param name="fetched">The service fetched it by itself.</param>
     /// <exception cref="InvalidSoundingException">It cannot be used; nothing is kept.</exception>
-    public StoredSounding Save(ReadOnlyMemory<byte> content, string? name, bool fetched = false)
+    public string Keep(ReadOnlyMemory<byte> content, string? name, bool fetched = false)
     {
-        var sounding = SoundingReader.Read(content, name);
-        var id = Convert.ToHexStringLower(SHA256.HashData(content.Span))[..16];
+        var id = IdOf(content);
+        return IsKept(id) ? id : Keep(id, content, name, SoundingReader.Read(content, name).Source, fetched);
+    }
+
+    private string Keep(string id, ReadOnlyMemory<byte> content, string? name, SoundingSource source, bool fetched)
+    {
         database.Write(Collection, soundings =>
         {
             if (soundings.FindById(id) is not null)
@@ -33,13 +51,15 @@ internal sealed class SoundingStore(Database database, TimeProvider clock)
                 ["content"] = content.ToArray(),
                 ["receivedAt"] = clock.GetUtcNow().ToUnixTimeMilliseconds(),
                 ["fetched"] = fetched,
-                ["station"] = sounding.Source.Station,
-                ["validAt"] = sounding.Source.ValidAt?.ToString("O", CultureInfo.InvariantCulture),
-                ["format"] = sounding.Source.Format,
+                ["station"] = source.Station,
+                ["validAt"] = source.ValidAt?.ToString("O", CultureInfo.InvariantCulture),
+                ["format"] = source.Format,
             });
         });
-        return new(id, sounding);
+        return id;
     }
+
+    private static string IdOf(ReadOnlyMemory<byte> content) => Convert.ToHexStringLower(SHA256.HashData(content.Span))[..16];
 
     /// <summary>The ascents that came last, the latest first.</summary>
     public IReadOnlyList<KeptAscent> Newest(int most) =>
@@ -51,14 +71,25 @@ internal sealed class SoundingStore(Database database, TimeProvider clock)
 
     /// <summary>The ascents of a kept file, for a choice; empty when nothing is kept under the id.</summary>
     public IReadOnlyList<SoundingSource> Contents(string id) =>
-        Content(id) is { } kept ? SoundingReader.Contents(kept.Content, kept.Name) : [];
+        IsKept(id)
+            ? _contents.Of(id, () =>
+            {
+                var (content, name) = Content(id)!.Value;
+                return SoundingReader.Contents(content, name);
+            })
+            : [];
 
     /// <summary>A kept ascent as it came, byte for byte; empty when nothing is kept under the id.</summary>
     public byte[] Bytes(string id) => Content(id)?.Content ?? [];
 
     /// <summary>The kept ascent that a day uses, as <see cref="AscentChoice"/> says; null when nothing is kept under the id.</summary>
-    public Sounding? Choose(string id, int? index, Site site, DateOnly date) =>
-        Content(id) is { } kept ? AscentChoice.For(kept.Content, kept.Name, index, site, date) : null;
+    public Sounding? Choose(string id, int? index, Site site, DateOnly date) => IsKept(id)
+        ? _chosen.Of((id, index, site.TimeZone.Id, date), () =>
+        {
+            var (content, name) = Content(id)!.Value;
+            return AscentChoice.For(content, name, index, site, date);
+        })
+        : null;
 
     private static KeptAscent Ascent(BsonDocument kept) => new(
         kept["_id"].AsString,
@@ -81,6 +112,9 @@ internal sealed class SoundingStore(Database database, TimeProvider clock)
         });
         return count;
     }
+
+    /// <summary>Whether an ascent is kept under the id.</summary>
+    public bool IsKept(string id) => database.Collection(Collection).Exists(Query.EQ("_id", id));
 
     private (byte[] Content, string? Name)? Content(string id) =>
         database.Collection(Collection).FindById(id) is { } found ? (found["content"].AsBinary, found["name"].AsString) : null;
