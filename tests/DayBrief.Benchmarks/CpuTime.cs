@@ -26,6 +26,25 @@ internal static class CpuTime
         Console.WriteLine($"technique section, five classes: {1e3 / Rate(() => section.AllClasses(), 1_000_000, 1):f0} ms of processor time, on two threads");
     }
 
+    /// <summary>Milliseconds of processor time on all threads, client and service together.</summary>
+    public static async Task PrintPreviewAsync()
+    {
+        await using var preview = new PreviewBenchmarks();
+        await preview.Prepare();
+        (string Name, Action Run)[] parts =
+        [
+            ("ascent read", () => preview.Ascent()),
+            ("day computed", () => preview.Day()),
+            ("outcome rendered", () => preview.Outcome().Wait()),
+            ("phone page rendered", () => preview.PhonePage().Wait()),
+            ("sheet as PDF", () => preview.SheetAsPdf()),
+            ("other words over HTTP", () => preview.OtherWords().Wait()),
+            ("another day over HTTP", () => preview.OtherDay().Wait()),
+        ];
+        foreach (var (name, run) in parts)
+            Console.WriteLine($"  {name}: {1e-3 / Rate(run, 1, 5):f2} ms");
+    }
+
     /// <summary>Millions of operations per second of processor time.</summary>
     private static double Rate(Action run, double operations, int runs)
     {

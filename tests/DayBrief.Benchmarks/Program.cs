@@ -10,6 +10,12 @@ if (args is ["--cpu"])
     return;
 }
 
+if (args is ["--cpu", "preview"])
+{
+    await CpuTime.PrintPreviewAsync();
+    return;
+}
+
 // in this process: no second build, and the library is the optimised one that lies beside this program
 var job = Job.ShortRun.WithToolchain(InProcessEmitToolchain.Instance);
 BenchmarkSwitcher.FromAssembly(typeof(CpuTime).Assembly).Run(args, DefaultConfig.Instance.AddJob(job));
