@@ -101,7 +101,7 @@ public sealed class ServiceHost : IAsyncDisposable
         factory.UseKestrel(0);
         factory.StartServer();
         // On a busy machine the port may still be about to be bound.
-        SpinWait.SpinUntil(() => AddressesOf(factory).Any(address => !address.EndsWith(":0", StringComparison.Ordinal)), TimeSpan.FromSeconds(30));
+        SpinWait.SpinUntil(() => AddressesOf(factory).Any(address => !address.EndsWith(":0", StringComparison.Ordinal)), TimeSpan.FromMinutes(2));
         return factory;
     }
 

@@ -89,8 +89,8 @@ public readonly record struct Climb(double? ClimbMs, double CoreMs, double BestH
     }
 
     /// <summary>How far thermals of the layer reach a cloud base above its top: fully up to 1.2 depths, the upper edge of
-    /// the zone that they overshoot into [Stull1988]; not from 1.5 depths on (a choice).</summary>
-    private static double WithinReach(double depths) => Math.Clamp((1.5 - depths) / (1.5 - 1.2), 0, 1);
+    /// the zone that they overshoot into [Stull1988]; not where no cumulus forms any more.</summary>
+    private static double WithinReach(double depths) => Math.Clamp((Cumulus.Reach - depths) / (Cumulus.Reach - 1.2), 0, 1);
 
     /// <summary>Highest height at which the core, falling from the best height to w* at the cloud base, still gives a climb worth taking.</summary>
     private static double UnderCumulus(double coreMs, double bestHeightM, double wStar, double usableMs, double depthM, double cloudBaseM)

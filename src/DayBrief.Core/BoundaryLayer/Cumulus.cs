@@ -9,6 +9,10 @@ namespace DayBrief.BoundaryLayer;
 /// <param name="ExcessQ">How much moister it is than the layer, kg/kg.</param>
 internal readonly record struct Cumulus(double Cover, double MassFluxMs, double ExcessQ)
 {
+    /// <summary>Depths of the layer above which no cumulus is told. Thermals overshoot to about 1.2 depths [Stull1988]; the
+    /// scheme's wide spread of moisture would have cloud still higher while the layer grows fast (a choice).</summary>
+    public const double Reach = 1.5;
+
     private const double LeastTransitionM = 50;
     private const double ProjectedPerShare = 4;
     private const double MostTransitionM = 300;

@@ -90,7 +90,7 @@ internal sealed class DayRun
         {
             track.Q[i] = state.Q;
             track.LclM[i] = CondensationLevel.M(mixed, state.Q, _frame.Air.SurfaceHpa);
-            track.CumulusCover[i] = cumulus.Cover;
+            track.CumulusCover[i] = track.LclM[i] <= Cumulus.Reach * layer.DepthM ? cumulus.Cover : 0;
         }
 
         track.MaxScreenKelvins = Math.Max(screen, heated ? track.MaxScreenKelvins : screen);

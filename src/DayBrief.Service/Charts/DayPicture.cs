@@ -47,7 +47,7 @@ internal static class DayPicture
 
     private static void Clouds(DayPicturePlot plot)
     {
-        foreach (var stretch in plot.Stretches(m => m is { CloudBaseM: not null, CloudTopM: not null }))
+        foreach (var stretch in plot.Stretches(m => m is { CloudBaseM: not null, CloudTopM: not null }).Where(stretch => stretch.Count > 1))
         {
             var low = Line(plot, stretch, m => m.CloudBaseM!.Value);
             var high = Line(plot, stretch, m => Math.Max(m.CloudTopM!.Value, m.CloudBaseM!.Value));
