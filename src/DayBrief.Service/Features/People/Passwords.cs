@@ -16,17 +16,24 @@ internal sealed class Passwords
 
     private const int FewestDifferent = 5;
 
-    private readonly PasswordHasher<Passwords> _hasher = new(Options.Create(new PasswordHasherOptions { IterationCount = 210_000 }));
-    private readonly string _nobodys;
+    private readonly IPasswordHasher<Passwords> _hasher;
+    private readonly Lazy<string> _nobodys;
 
-    public Passwords() => _nobodys = Hash(Secret.New());
+    public Passwords()
+        : this(new PasswordHasher<Passwords>(Options.Create(new PasswordHasherOptions { IterationCount = 210_000 })))
+    {
+    }
+
+    internal Passwords(IPasswordHasher<Passwords> hasher) => (_hasher, _nobodys) = (hasher, new(() => Hash(Secret.New())));
 
     public string Hash(string password) => _hasher.HashPassword(this, password);
 
-    /// <summary>Whether it is the password behind the hash. Takes as long when there is none, so that time tells nothing.</summary>
+    /// <summary>Whether it is the password behind the hash. The same work where there is none, so that time tells nothing.</summary>
     public PasswordVerificationResult Check(string? hash, string password)
     {
-        var result = _hasher.VerifyHashedPassword(this, hash ?? _nobodys, password.Length > Most ? "" : password);
+        // Made by the first check of either kind, so that it does not tell them apart.
+        var nobodys = _nobodys.Value;
+        var result = _hasher.VerifyHashedPassword(this, hash ?? nobodys, password.Length > Most ? "" : password);
         return hash is null ? PasswordVerificationResult.Failed : result;
     }
 

@@ -22,7 +22,7 @@ public sealed class FollowBriefTests
         Assert.Equal($"{id}.r2.20260521.withdrawn", await NextAsync(lines));
         var stop = briefs.Host.RestartAsync();
         Assert.Null(await NextAsync(lines));
-        await stop.WaitAsync(TimeSpan.FromSeconds(20), Stopping);
+        await stop;
     }
 
     [Fact]

@@ -1,5 +1,7 @@
 using System.IO.Compression;
+using System.Net.Sockets;
 using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Connections.Features;
 using Microsoft.AspNetCore.Http;
 
 namespace DayBrief.Service.Features.Automation.Fetching;
@@ -101,9 +103,10 @@ internal sealed class FetchServer : IAsyncDisposable
         context.Response.ContentLength = 1000;
         await context.Response.WriteAsync("half", context.RequestAborted);
         await context.Response.Body.FlushAsync(context.RequestAborted);
-        // The head must have reached the other side: a connection that never answered is another fault.
+        // The head must have left: a connection that never answered is another fault. Then no more comes, and what has come stays readable.
         await Task.Delay(500, context.RequestAborted);
-        context.Abort();
+        context.Features.Get<IConnectionSocketFeature>()!.Socket.Shutdown(SocketShutdown.Send);
+        await Task.Delay(Timeout.Infinite, context.RequestAborted);
     }
 
     private static async Task HugeAsync(HttpContext context)
