@@ -1,5 +1,6 @@
 using System.Net;
 using DayBrief.Service.Features.People;
+using DayBrief.Service.Infrastructure;
 using Hangfire.Logging;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
@@ -74,11 +75,26 @@ public sealed class ServiceHost : IAsyncDisposable
         Directory.Delete(_data, recursive: true);
     }
 
-    /// <summary>Jobs log through the service that started last in this process, whichever that is: forget one that is gone.</summary>
+    /// <summary>Jobs log through the service that started last in this process, whichever that is: forget one that is gone. The
+    /// program ends on a thread of its own, and gives its folder free a little later.</summary>
     private async Task StopAsync()
     {
         await _factory.DisposeAsync();
         LogProvider.SetCurrentLogProvider(null);
+        SpinWait.SpinUntil(IsFolderFree, TimeSpan.FromMinutes(1));
+    }
+
+    private bool IsFolderFree()
+    {
+        try
+        {
+            new DataFolder(_data).LockOrThrow().Dispose();
+            return true;
+        }
+        catch (DataFolderInUseException)
+        {
+            return false;
+        }
     }
 
     private WebApplicationFactory<Program> Start()
@@ -101,7 +117,8 @@ public sealed class ServiceHost : IAsyncDisposable
         factory.UseKestrel(0);
         factory.StartServer();
         // On a busy machine the port may still be about to be bound.
-        SpinWait.SpinUntil(() => AddressesOf(factory).Any(address => !address.EndsWith(":0", StringComparison.Ordinal)), TimeSpan.FromMinutes(2));
+        if (!SpinWait.SpinUntil(() => AddressesOf(factory).Any(address => !address.EndsWith(":0", StringComparison.Ordinal)), TimeSpan.FromMinutes(1)))
+            throw new InvalidOperationException($"The service did not start:\n{string.Join('\n', Log.Lines)}");
         return factory;
     }
 
