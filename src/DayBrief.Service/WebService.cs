@@ -1,3 +1,4 @@
+using DayBrief.Service.Features;
 using DayBrief.Service.Features.Automation;
 using DayBrief.Service.Features.Briefs;
 using DayBrief.Service.Features.Desk;
@@ -46,6 +47,7 @@ internal static class WebService
             new DirectoryInfo(Path.Combine(new DataFolder(configuration[DataFolder.Variable]).Root, "keys")));
         services.Configure<RouteHandlerOptions>(routes => routes.ThrowOnBadRequest = true);
         services.Configure<FormOptions>(form => form.ValueLengthLimit = SoundingBody.MaxBytes + 1024);
+        services.AddSingleton<IProblemDetailsWriter, ProblemPages>();
         services.AddProblemDetails();
         services.AddExceptionHandler<RefusedInputHandler>();
         services.AddHealthChecks();

@@ -11,6 +11,9 @@ public sealed record Refusal(string Code, Words Words)
     /// <summary>The words in English.</summary>
     public string Message => Words.ToString();
 
+    /// <summary>The words without the place, for where the place is seen.</summary>
+    public Words Reason { get; init; } = Words;
+
     /// <summary>Line of the text, from 1.</summary>
     public int? Line { get; init; }
 

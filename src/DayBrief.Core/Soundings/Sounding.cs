@@ -42,8 +42,7 @@ public sealed class Sounding
             {
                 throw new InvalidSoundingException(new Refusal(
                     "pressure-not-falling",
-                    $"Level {i + 1} ({levels[i].Pressure.Hectopascals:0.#} hPa) is not above level {i} "
-                        + $"({levels[i - 1].Pressure.Hectopascals:0.#} hPa). Give the levels from the ground up.")
+                    $"Level {i + 1} ({levels[i].Pressure.Hectopascals:0.#} hPa) is not above level {i} ({levels[i - 1].Pressure.Hectopascals:0.#} hPa). Give the levels from the ground up.")
                 { Level = levels[i].Pressure });
             }
         }

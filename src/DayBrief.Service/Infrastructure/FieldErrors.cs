@@ -3,6 +3,7 @@ using DayBrief.Texts;
 namespace DayBrief.Service.Infrastructure;
 
 /// <summary>Collects what is wrong with the fields of one input, so that all of it is told at once.</summary>
+/// <remarks>What is wrong does not name the field: it stands beside it on a page, and programs get the field apart.</remarks>
 internal sealed class FieldErrors(string? prefix = null)
 {
     private readonly List<ProblemError> _errors = [];
@@ -19,9 +20,9 @@ internal sealed class FieldErrors(string? prefix = null)
         if (value is { } number && number >= min && number <= max)
             return number;
         if (value is null)
-            Add(field, $"{field} is required: a number from {min} to {max}.");
+            Add(field, $"Needs a number from {min} to {max}.");
         else
-            Add(field, $"{field} must be from {min} to {max}; it is {value}.");
+            Add(field, $"Needs a number from {min} to {max}; it is {value}.");
         return min <= 0 && max >= 0 ? 0 : min;
     }
 
@@ -41,7 +42,7 @@ internal sealed class FieldErrors(string? prefix = null)
             return null;
         var choice = Choice.Parse<T>(name);
         if (choice is null)
-            Add(field, $"{field} must be one of {string.Join(", ", Choice.Names<T>())}; it is \"{name}\".");
+            Add(field, $"Needs one of {string.Join(", ", Choice.Names<T>())}; it is \"{name}\".");
         return choice;
     }
 
@@ -49,7 +50,7 @@ internal sealed class FieldErrors(string? prefix = null)
     public void Length(string field, string? text, int most)
     {
         if (text?.Length > most)
-            Add(field, $"{field} may have at most {most} characters; it has {text.Length}.");
+            Add(field, $"Can have at most {most} characters; it has {text.Length}.");
     }
 
     /// <exception cref="InvalidInputException">There are errors.</exception>

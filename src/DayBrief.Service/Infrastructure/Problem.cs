@@ -82,7 +82,7 @@ internal static class Problem
 
 /// <summary>An input other than a sounding that cannot be used; names the fields.</summary>
 internal sealed class InvalidInputException(params IReadOnlyList<ProblemError> errors)
-    : Exception(errors[0].Detail)
+    : Exception(errors[0] is { Field: { } field } ? $"{field}: {errors[0].Detail}" : errors[0].Detail)
 {
     public IReadOnlyList<ProblemError> Errors => errors;
 

@@ -4,7 +4,7 @@ using Microsoft.AspNetCore.Diagnostics;
 namespace DayBrief.Service.Infrastructure;
 
 /// <summary>Turns refused input into problem details, whichever endpoint met it.</summary>
-internal sealed class RefusedInputHandler : IExceptionHandler
+internal sealed class RefusedInputHandler(IProblemDetailsService problems) : IExceptionHandler
 {
     public async ValueTask<bool> TryHandleAsync(HttpContext context, Exception exception, CancellationToken stopping)
     {
@@ -13,14 +13,16 @@ internal sealed class RefusedInputHandler : IExceptionHandler
             InvalidSoundingException refused => Problem.Of(refused),
             InvalidInputException refused => Problem.Of(refused),
             BadHttpRequestException bad => Problem.Of(bad),
-            InvalidDataException tooLarge => Problem.Of(InvalidInputException.Field("body", $"The form cannot be read: {tooLarge.Message}")),
+            InvalidDataException => Problem.Of(InvalidInputException.Field("body", "The form cannot be read; it is damaged, or larger than what is taken here.")),
             _ => null,
         };
         if (problem is null)
             return false;
         problem.Instance ??= context.Request.Path;
         context.Response.StatusCode = problem.Status!.Value;
-        await context.Response.WriteAsJsonAsync(problem, Json.Line, "application/problem+json", stopping);
+        // It asks what the client accepts; a client that accepts nothing we have is told in JSON.
+        if (!await problems.TryWriteAsync(new() { HttpContext = context, ProblemDetails = problem, Exception = exception }))
+            await context.Response.WriteAsJsonAsync(problem, Json.Line, "application/problem+json", stopping);
         return true;
     }
 }

@@ -9,12 +9,22 @@ internal static class SecurityHeaders
     public static void UseSecurityHeaders(this WebApplication app) =>
         app.Use((context, next) =>
         {
-            var headers = context.Response.Headers;
-            headers.XContentTypeOptions = "nosniff";
-            headers["Referrer-Policy"] = "same-origin";
-            // The pages to try the API bring inline styles and scripts of their own.
-            if (!context.Request.Path.StartsWithSegments("/api/docs"))
-                headers.ContentSecurityPolicy = Policy;
+            // As the answer starts: where something breaks, what stood in it before is cleared.
+            context.Response.OnStarting(() =>
+            {
+                Put(context);
+                return Task.CompletedTask;
+            });
             return next();
         });
+
+    private static void Put(HttpContext context)
+    {
+        var headers = context.Response.Headers;
+        headers.XContentTypeOptions = "nosniff";
+        headers["Referrer-Policy"] = "same-origin";
+        // The pages to try the API bring inline styles and scripts of their own.
+        if (!context.Request.Path.StartsWithSegments("/api/docs"))
+            headers.ContentSecurityPolicy = Policy;
+    }
 }

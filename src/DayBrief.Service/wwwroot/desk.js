@@ -64,7 +64,7 @@
   function messages(outcome) {
     const told = new Map();
     for (const error of outcome.querySelectorAll("li[data-field]"))
-      told.set(error.dataset.field, `${told.get(error.dataset.field) ?? ""} ${error.textContent.trim()}`.trim());
+      told.set(error.dataset.field, `${told.get(error.dataset.field) ?? ""} ${error.querySelector("[data-said]").textContent.trim()}`.trim());
     for (const place of form.querySelectorAll("[data-message]")) {
       const text = told.get(place.dataset.message) ?? "";
       place.textContent = text;

@@ -1,4 +1,3 @@
-using System.Net;
 using System.Text.RegularExpressions;
 
 namespace DayBrief.Service.Languages;
@@ -10,9 +9,6 @@ public sealed partial class GermanPagesTests(GermanPagesTests.Untouched untouche
 {
     private static readonly string[] Days = ["demo-broad", "demo-short", "demo-spread", "demo-thunder", "demo-streets", "demo-stratus"];
 
-    /// <summary>Data in the demonstration's own words, and each language's name for itself.</summary>
-    private static readonly string[] Kept = ["Harrowmere (invented)", "English", "the demonstration"];
-
     public static TheoryData<string> Pages =>
     [
         "/", "/briefs", "/desk", "/status", "/sign-in", "/briefs/no-such-brief",
@@ -22,13 +18,13 @@ public sealed partial class GermanPagesTests(GermanPagesTests.Untouched untouche
     [Theory]
     [MemberData(nameof(Pages))]
     public async Task A_page_asked_for_in_German_has_no_English_left(string path) =>
-        Assert.Equal([], EnglishWord().Matches(Visible(await GermanAsync(path))).Select(match => match.Value).Distinct());
+        Assert.Empty(GermanText.EnglishIn(await GermanAsync(path)));
 
     [Theory]
     [MemberData(nameof(Pages))]
     public async Task Decimals_have_a_comma_and_dates_are_German(string path)
     {
-        var text = Visible(await GermanAsync(path));
+        var text = GermanText.Visible(await GermanAsync(path));
         Assert.Equal([], DecimalPoint().Matches(text).Select(match => match.Value));
         Assert.Equal([], ThousandsComma().Matches(text).Select(match => match.Value));
         Assert.DoesNotContain("May 2026", text, StringComparison.Ordinal);
@@ -36,7 +32,7 @@ public sealed partial class GermanPagesTests(GermanPagesTests.Untouched untouche
 
     [Fact]
     public async Task The_date_stands_as_in_a_German_letter() =>
-        Assert.Contains("Donnerstag, 21. Mai 2026", Visible(await GermanAsync("/briefs/demo-broad")), StringComparison.Ordinal);
+        Assert.Contains("Donnerstag, 21. Mai 2026", GermanText.Visible(await GermanAsync("/briefs/demo-broad")), StringComparison.Ordinal);
 
     [Theory]
     [InlineData("/briefs/demo-thunder/sheet")]
@@ -56,17 +52,6 @@ public sealed partial class GermanPagesTests(GermanPagesTests.Untouched untouche
         return await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
     }
 
-    /// <summary>What a reader sees or hears: texts, and the attributes that are read aloud.</summary>
-    private static string Visible(string page)
-    {
-        var spoken = SpokenAttribute().Matches(page).Select(match => match.Groups[1].Value);
-        var text = WebUtility.HtmlDecode(string.Join(' ', [Markup().Replace(Unseen().Replace(page, " "), " "), .. spoken]));
-        return Kept.Aggregate(text, (all, kept) => all.Replace(kept, "", StringComparison.Ordinal));
-    }
-
-    [GeneratedRegex(@"\b(?:the|of|with|from|are|is|not|above|below|to|by|at|or|and|no|thermals?|field|cloud|known|today|about|usable|climb|trigger|ascent|gusts?|runway|time|height|prepared|level|turn|bank|day|likely|none|usable|your|keep|first|last)\b", RegexOptions.IgnoreCase)]
-    private static partial Regex EnglishWord();
-
     [GeneratedRegex(@"(?<![\d.])\d+\.\d{1,2}(?![\d.])")]
     private static partial Regex DecimalPoint();
 
@@ -78,15 +63,6 @@ public sealed partial class GermanPagesTests(GermanPagesTests.Untouched untouche
 
     [GeneratedRegex(@"\d,\d")]
     private static partial Regex CommaDecimal();
-
-    [GeneratedRegex(@"(?:aria-label|alt|title|placeholder)=""([^""]*)""")]
-    private static partial Regex SpokenAttribute();
-
-    [GeneratedRegex("<(style|script|textarea)[^>]*>.*?</\\1>|<option[^>]*>[A-Za-z]+/[^<]*</option>", RegexOptions.Singleline)]
-    private static partial Regex Unseen();
-
-    [GeneratedRegex("<[^>]*>")]
-    private static partial Regex Markup();
 
     public sealed class Untouched : IAsyncDisposable
     {

@@ -18,6 +18,7 @@ public sealed partial class TextsTests
     {
         Assert.Equal(Language.All.Count, TextFile.All.Count);
         Assert.True(SourceTexts.Shown.Count > 300, "the sources are read");
+        Assert.True(CompiledWords.All.Count > 100, "the compiled remarks and refusals are read");
     }
 
     [Fact]
@@ -25,9 +26,13 @@ public sealed partial class TextsTests
         Assert.Empty(
             from file in TextFile.All
             let texts = file.Texts
-            from text in SourceTexts.Shown
+            from text in Said
             where !texts.ContainsKey(text.Key)
             select $"{file} lacks, from {text.Value}: {text.Key}");
+
+    /// <summary>A remark or refusal made of a text that nobody knew before could not be translated.</summary>
+    [Fact]
+    public void Every_remark_and_refusal_is_known_before_the_program_runs() => Assert.Empty(CompiledWords.Unknown);
 
     [Fact]
     public void No_text_is_left_that_nobody_says() =>
@@ -61,7 +66,9 @@ public sealed partial class TextsTests
             file.Entries.Select(entry => entry.Key).Distinct().Order(StringComparer.Ordinal),
             file.Entries.Select(entry => entry.Key)));
 
-    private static bool IsSaid(string key) => SourceTexts.Shown.ContainsKey(key) || SourceTexts.Refusals.Contains(key);
+    private static IEnumerable<KeyValuePair<string, string>> Said => SourceTexts.Shown.Concat(CompiledWords.All);
+
+    private static bool IsSaid(string key) => SourceTexts.Shown.ContainsKey(key) || CompiledWords.All.ContainsKey(key);
 
     private static IEnumerable<string> Figures(string text) =>
         Figure().Matches(text).Select(match => DateFormat().IsMatch(match.Groups[2].Value) ? match.Groups[1].Value : match.Value)

@@ -1,25 +1,27 @@
+using DayBrief.Texts;
+
 namespace DayBrief.Soundings.Formats;
 
 /// <summary>Names content that is often given by mistake, so that the answer can say what to do instead.</summary>
 internal static class ForeignContent
 {
-    private static readonly (byte[] Start, string What)[] Magic =
+    private static readonly (byte[] Start, Words What)[] Magic =
     [
-        ("%PDF"u8.ToArray(), "a PDF"),
-        ([0x50, 0x4B, 0x03, 0x04], "a ZIP archive or an office document"),
-        ([0x1F, 0x8B], "a gzip archive"),
-        ([0x89, 0x50, 0x4E, 0x47], "a PNG picture"),
-        ([0xFF, 0xD8, 0xFF], "a JPEG picture"),
-        ("GIF8"u8.ToArray(), "a GIF picture"),
-        ("GRIB"u8.ToArray(), "a GRIB file (gridded model output)"),
-        ([0x89, 0x48, 0x44, 0x46], "an HDF5 or netCDF-4 file"),
-        ("CDF"u8.ToArray(), "a netCDF file"),
-        ("{\\rtf"u8.ToArray(), "a rich-text document"),
+        ("%PDF"u8.ToArray(), Words.Of("a PDF")),
+        ([0x50, 0x4B, 0x03, 0x04], Words.Of("a ZIP archive or an office document")),
+        ([0x1F, 0x8B], Words.Of("a gzip archive")),
+        ([0x89, 0x50, 0x4E, 0x47], Words.Of("a PNG picture")),
+        ([0xFF, 0xD8, 0xFF], Words.Of("a JPEG picture")),
+        ("GIF8"u8.ToArray(), Words.Of("a GIF picture")),
+        ("GRIB"u8.ToArray(), Words.Of("a GRIB file (gridded model output)")),
+        ([0x89, 0x48, 0x44, 0x46], Words.Of("an HDF5 or netCDF-4 file")),
+        ("CDF"u8.ToArray(), Words.Of("a netCDF file")),
+        ("{\\rtf"u8.ToArray(), Words.Of("a rich-text document")),
     ];
 
     public static InvalidSoundingException Refuse(SoundingInput input)
     {
-        var name = input.Name ?? "The input";
+        object name = (object?)input.Name ?? Words.Of("The input");
         if (Named(input) is { } what)
         {
             return new(new Refusal("foreign-content", $"{name} is {what}, not a sounding. Give the ascent itself: {Formats()}."));
@@ -33,7 +35,7 @@ internal static class ForeignContent
             { Line = 1 });
     }
 
-    private static string? Named(SoundingInput input)
+    private static Words? Named(SoundingInput input)
     {
         foreach (var (start, what) in Magic)
         {
@@ -44,9 +46,9 @@ internal static class ForeignContent
         }
 
         var text = input.Text.AsSpan().TrimStart();
-        return text.StartsWith("<") ? "a web page or XML"
-            : text.StartsWith("METAR ") || text.StartsWith("SPECI ") || text.StartsWith("TAF ") ? "an aerodrome report or forecast"
-            : text.StartsWith("XXAA ") || text.StartsWith("XXBB ") ? "a dropsonde report (FM 37)"
+        return text.StartsWith("<") ? Words.Of("a web page or XML")
+            : text.StartsWith("METAR ") || text.StartsWith("SPECI ") || text.StartsWith("TAF ") ? Words.Of("an aerodrome report or forecast")
+            : text.StartsWith("XXAA ") || text.StartsWith("XXBB ") ? Words.Of("a dropsonde report (FM 37)")
             : null;
     }
 

@@ -21,6 +21,7 @@ internal readonly record struct Origin(int? Line = null, string? Group = null, s
     public Refusal Refusal(string code, Words message, double? levelHpa = null) =>
         new(code, Words is { } where ? Texts.Words.Of($"{where}: {message}") : message)
         {
+            Reason = message,
             Line = Line,
             Group = Group,
             Field = Field,

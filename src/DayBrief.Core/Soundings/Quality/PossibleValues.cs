@@ -1,5 +1,5 @@
-using System.Globalization;
 using DayBrief.Soundings.Formats;
+using DayBrief.Texts;
 
 namespace DayBrief.Soundings.Quality;
 
@@ -28,22 +28,21 @@ internal static class PossibleValues
     {
         if (value is { } number && !(number >= least && number <= most))
         {
-            var invariant = CultureInfo.InvariantCulture;
             throw level.At(name).Refuse(
                 "value-impossible",
-                string.Create(invariant, $"{What(name)} of {number:0.##} {unit} is not possible; {least:0.#} to {most:#,0.#} {unit} are read. Check the value and its unit."),
+                $"{What(name)} of {number:0.##} {unit} is not possible; {least:0.#} to {most:#,0.#} {unit} are read. Check the value and its unit.",
                 level.PressureHpa);
         }
     }
 
-    private static string What(string name) => name switch
+    private static Words What(string name) => name switch
     {
-        "pressureHpa" => "a pressure",
-        "heightM" => "a height",
-        "temperatureC" => "a temperature",
-        "dewPointC" => "a dew point",
-        "windDirectionDeg" => "a wind direction",
-        _ => "a wind speed",
+        "pressureHpa" => Words.Of("a pressure"),
+        "heightM" => Words.Of("a height"),
+        "temperatureC" => Words.Of("a temperature"),
+        "dewPointC" => Words.Of("a dew point"),
+        "windDirectionDeg" => Words.Of("a wind direction"),
+        _ => Words.Of("a wind speed"),
     };
 
     // A calm needs no direction; half a wind is no wind.

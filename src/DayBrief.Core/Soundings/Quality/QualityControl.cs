@@ -49,8 +49,7 @@ internal static class QualityControl
         {
             throw new InvalidSoundingException(new Refusal(
                 "too-few-levels",
-                $"The ascent has {levels.Count} levels, {temperatures} of them with a temperature. At least "
-                    + $"{SoundingLimits.FewestLevels} levels are needed, {SoundingLimits.FewestTemperatures} of them with a temperature."));
+                $"The ascent has {levels.Count} levels, {temperatures} of them with a temperature. At least {SoundingLimits.FewestLevels} levels are needed, {SoundingLimits.FewestTemperatures} of them with a temperature."));
         }
     }
 

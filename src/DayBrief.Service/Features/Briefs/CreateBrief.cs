@@ -53,7 +53,7 @@ internal static class CreateBrief
         if (soundingId is null || !soundings.IsKept(soundingId))
             errors.Add("soundingId", $"No sounding is kept under \"{soundingId}\"; send one to /api/v1/soundings first.");
         if (request.Date is null)
-            errors.Add("date", "date is required, as YYYY-MM-DD.");
+            errors.Add("date", "The date is needed, as year-month-day.");
         errors.ThrowIfAny();
         var made = desk.Make(new BriefInputs
         {
@@ -78,6 +78,6 @@ internal static class CreateBrief
         { ValueKind: JsonValueKind.String } id => sites.Find(id.GetString()!)
             ?? throw InvalidInputException.Field("site", $"No site is kept under \"{id.GetString()}\"."),
         { ValueKind: JsonValueKind.Object } json => SiteJson.Parse(json.GetRawText()),
-        _ => throw InvalidInputException.Field("site", "site is required: a site as in SITE.json, or the id of a known site."),
+        _ => throw InvalidInputException.Field("site", "Needs a site as in SITE.json, or the short name of a kept one."),
     };
 }

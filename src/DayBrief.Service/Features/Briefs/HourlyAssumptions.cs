@@ -29,7 +29,7 @@ internal static class HourlyAssumptions
         var gust = errors.Optional($"{field}.gustKt", wind.GustKt, 0, 150);
         if (gust < speed)
         {
-            errors.Add($"{field}.gustKt", $"{field}.gustKt must not be below the mean speed of {speed} kt; it is {gust}.");
+            errors.Add($"{field}.gustKt", $"Gusts cannot be below the mean speed of {speed} kt; it is {gust}.");
             gust = null;
         }
 
@@ -41,7 +41,7 @@ internal static class HourlyAssumptions
     {
         if (list?.Count > Most)
         {
-            errors.Add(name, $"{name} may have at most {Most} entries; it has {list.Count}.");
+            errors.Add(name, $"At most {Most} entries; there are {list.Count}.");
             return [];
         }
 
@@ -51,11 +51,11 @@ internal static class HourlyAssumptions
         {
             var field = $"{name}[{i}]";
             if (list![i] is not { } item)
-                errors.Add(field, $"{field} is empty.");
+                errors.Add(field, "Nothing stands here.");
             else if (!TimeOnly.TryParseExact(from(item), ["HH:mm", "H:mm"], CultureInfo.InvariantCulture, DateTimeStyles.None, out var time))
-                errors.Add($"{field}.from", $"{field}.from is required: a local time as HH:mm; it is \"{from(item)}\".");
+                errors.Add($"{field}.from", $"Needs a local time as 13:30; it is \"{from(item)}\".");
             else if (!taken.Add(time))
-                errors.Add($"{field}.from", $"{field}.from: {time:HH\\:mm} stands twice.");
+                errors.Add($"{field}.from", $"{time:HH:mm} stands twice.");
             else
                 entries.Add((time, item, field));
         }

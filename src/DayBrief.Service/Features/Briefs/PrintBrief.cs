@@ -21,7 +21,7 @@ internal static class PrintBrief
     private static IResult ShowSheet(string id, BriefDesk desk, PublicAddress address, HttpRequest request, string? units)
     {
         if (desk.Find(id) is not { } made)
-            return NotFoundPage.Result("brief");
+            return NotFoundPage.Result("brief [not found]");
         if (made.Standing is { IsAsSigned: false })
             return TypedResults.Redirect($"/briefs/{id}/sheet.pdf");
         return new RazorComponentResult<SheetPage>(new Dictionary<string, object?>
@@ -37,7 +37,7 @@ internal static class PrintBrief
         string id, BriefDesk desk, PublishedFiles files, PublicAddress address, HttpRequest request, string? units)
     {
         if (desk.Find(id) is not { } made)
-            return NotFoundPage.Result("brief");
+            return NotFoundPage.Result("brief [not found]");
         var pdf = made.Standing is { IsAsSigned: false, Revision: { } revision } ? files.Read(revision, ".pdf") : null;
         return TypedResults.File(pdf ?? Pdf(made, Drawn(made, desk, address, request, units)), "application/pdf");
     }

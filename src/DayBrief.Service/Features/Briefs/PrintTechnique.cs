@@ -19,7 +19,7 @@ internal static class PrintTechnique
         string id, HttpRequest request, BriefDesk desk, TechniqueDesk technique, IBackgroundJobClient jobs)
     {
         if (desk.Find(id) is not { } made)
-            return NotFoundPage.Result("brief");
+            return NotFoundPage.Result("brief [not found]");
         if (DrawingOf(made, desk.Now, request, technique, jobs) is not { } drawing)
             return TypedResults.Redirect($"/briefs/{id}#fly");
         return new RazorComponentResult<SheetPage>(new Dictionary<string, object?>
@@ -35,7 +35,7 @@ internal static class PrintTechnique
         string id, HttpRequest request, BriefDesk desk, TechniqueDesk technique, IBackgroundJobClient jobs)
     {
         if (desk.Find(id) is not { } made)
-            return NotFoundPage.Result("brief");
+            return NotFoundPage.Result("brief [not found]");
         return DrawingOf(made, desk.Now, request, technique, jobs) is { } drawing
             ? TypedResults.File(PrintBrief.Pdf(made, drawing), "application/pdf")
             : TypedResults.Redirect($"/briefs/{id}#fly");

@@ -30,8 +30,8 @@ internal static class ShowBrief
             : site is null ? TypedResults.Redirect("/briefs") : WaitingPage.Result(context.Request);
 
     private static IResult ShowPage(string id, HttpContext context, BriefDesk desk, BriefPages pages) =>
-        desk.Find(id) is { } made ? pages.Of(made, context) : NotFoundPage.Result("brief");
+        desk.Find(id) is { } made ? pages.Of(made, context) : NotFoundPage.Result("brief [not found]");
 
     private static IResult ShowRevision(string id, int number, HttpContext context, BriefDesk desk, BriefPages pages) =>
-        desk.Find(id, number) is { } made ? pages.Of(made, context) : NotFoundPage.Result("revision");
+        desk.Find(id, number) is { } made ? pages.Of(made, context) : NotFoundPage.Result("revision [not found]");
 }

@@ -30,7 +30,7 @@ internal sealed record ThermalJson
         }
         catch (JsonException bad)
         {
-            throw InvalidInputException.Field(bad.Path ?? "thermal", $"The thermal is not JSON as expected: {bad.Message}");
+            throw InvalidInputException.Field(bad.Path ?? "thermal", $"This is not JSON as expected, at character {(bad.BytePositionInLine ?? 0) + 1} of line {(bad.LineNumber ?? 0) + 1}.");
         }
     }
 

@@ -4,6 +4,7 @@ using DayBrief.Service.Features.Sites;
 using DayBrief.Service.Features.Soundings;
 using DayBrief.Service.Infrastructure;
 using DayBrief.Soundings;
+using DayBrief.Texts;
 
 namespace DayBrief.Service.Features.Desk;
 
@@ -81,11 +82,11 @@ internal sealed class Keeping(
         }
         catch (InvalidInputException refused)
         {
-            errors = refused.Errors;
+            errors = [.. refused.Errors.Select(error => DeskField.Of(error, fields))];
         }
         catch (InvalidSoundingException refused)
         {
-            errors = [.. refused.Refusals.Select(ProblemError.Of).Select(AscentCell.Of)];
+            errors = [.. refused.Refusals.Select(AscentCell.Of)];
         }
 
         var draft = new Draft
@@ -124,8 +125,9 @@ internal sealed class Keeping(
     /// <summary>Hours of one forecast belong together and need no choice.</summary>
     private static bool IsForecast(IReadOnlyList<SoundingSource> several) => several[0].Format is "CSV" or "JSON";
 
-    private static string Offer(IReadOnlyList<SoundingSource> several) =>
-        $"The input holds {several.Count} ascents. Give the number of the one you want below: "
-        + string.Join("; ", several.Take(12).Select((source, i) => $"{i} = {source.Station} {source.ValidAt:yyyy-MM-dd HH:mm 'UTC'}"))
-        + (several.Count > 12 ? "; and so on." : ".");
+    private static Words Offer(IReadOnlyList<SoundingSource> several)
+    {
+        var first = several.Take(12).Select((source, i) => $"{i} = {source.Station} {source.ValidAt:yyyy-MM-dd HH:mm 'UTC'}");
+        return Words.Of($"The input holds {several.Count} ascents. Give the number of the one you want below: {string.Join("; ", first)}{(several.Count > 12 ? " …" : "")}");
+    }
 }

@@ -26,7 +26,7 @@ internal static class OpenDesk
 
     private static Results<RazorComponentResult<DeskPage>, RazorComponentResult<NotFoundPage>> Show(
         string id, HttpContext context, BriefStore briefs, Keeping keeping, DeskViews views) =>
-        briefs.Find(id) is { } draft ? Page(views.Of(keeping.Open(draft), context)) : NotFoundPage.Result("brief");
+        briefs.Find(id) is { } draft ? Page(views.Of(keeping.Open(draft), context)) : NotFoundPage.Result("brief [not found]");
 
     /// <summary>A desk that keeps nothing before something is entered; the site's newest ascent is laid out already.</summary>
     private static RazorComponentResult<DeskPage> ShowNew(

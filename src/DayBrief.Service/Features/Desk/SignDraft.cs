@@ -3,6 +3,7 @@ using DayBrief.Service.Features.Briefs;
 using DayBrief.Service.Features.Briefs.Revisions;
 using DayBrief.Service.Features.People;
 using DayBrief.Service.Infrastructure;
+using DayBrief.Texts;
 using Microsoft.AspNetCore.Http.HttpResults;
 
 namespace DayBrief.Service.Features.Desk;
@@ -20,7 +21,7 @@ internal static class SignDraft
         string id, HttpContext context, BriefStore briefs, Signing signing, Keeping keeping, DeskViews views, AuditLog audit, CancellationToken stopping)
     {
         if (briefs.Find(id) is not { } draft)
-            return NotFoundPage.Result("brief");
+            return NotFoundPage.Result("brief [not found]");
         var form = await context.Request.ReadFormAsync(stopping);
         var (version, reason) = (int.TryParse(form["version"], CultureInfo.InvariantCulture, out var seen) ? seen : 0, form["reason"].ToString());
         try
@@ -32,8 +33,8 @@ internal static class SignDraft
                 return TypedResults.Redirect($"/briefs/{id}");
             }
 
-            var language = Languages.Language.Of(context.Request);
-            return Refused(outcome.Newer!, [new(language.Say($"{outcome.Newer!.EditedBy ?? language["Somebody [first word]"]} has changed the draft since you saw it. Look at it again, then sign."), Field: "version")]);
+            var who = (object?)outcome.Newer!.EditedBy ?? Words.Of("Somebody [first word]");
+            return Refused(outcome.Newer, [new(Words.Of($"{who} has changed the draft since you saw it. Look at it again, then sign."))]);
         }
         catch (InvalidInputException refused)
         {
@@ -48,7 +49,7 @@ internal static class SignDraft
         string id, HttpContext context, BriefStore briefs, Signing signing, Keeping keeping, DeskViews views, AuditLog audit, CancellationToken stopping)
     {
         if (briefs.Find(id) is not { } draft)
-            return NotFoundPage.Result("brief");
+            return NotFoundPage.Result("brief [not found]");
         var reason = (await context.Request.ReadFormAsync(stopping))["reason"].ToString();
         try
         {

@@ -10,7 +10,7 @@ public abstract class PageInLanguage : ComponentBase
     [CascadingParameter]
     public HttpContext? Context { get; set; }
 
-    /// <summary>What was refused: a list of <see cref="ProblemError"/>, whose details are keys of the texts.</summary>
+    /// <summary>What was refused: a list of <see cref="ProblemError"/>.</summary>
     [Parameter]
     public object? Refused { get; set; }
 
@@ -18,5 +18,5 @@ public abstract class PageInLanguage : ComponentBase
 
     /// <summary>What is wrong with a field, in the reader's language.</summary>
     protected string? ErrorOf(string field) =>
-        (Refused as IReadOnlyList<ProblemError>)?.FirstOrDefault(error => error.Field == field) is { } found ? In[found.Detail] : null;
+        (Refused as IReadOnlyList<ProblemError>)?.FirstOrDefault(error => error.Field == field) is { } found ? In.Say(found.Words) : null;
 }

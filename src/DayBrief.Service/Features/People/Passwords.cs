@@ -1,4 +1,4 @@
-using DayBrief.Service.Languages;
+using DayBrief.Texts;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.Extensions.Options;
 
@@ -37,15 +37,15 @@ internal sealed class Passwords
         return hash is null ? PasswordVerificationResult.Failed : result;
     }
 
-    /// <summary>Why a new password cannot be taken, as a key of the texts; null when it can.</summary>
-    public static string? Refuse(string password, string name, string? email)
+    /// <summary>Why a new password cannot be taken, null when it can.</summary>
+    public static Words? Refuse(string password, string name, string? email)
     {
         if (password.EnumerateRunes().Count() < Least)
-            return Language.Text("The password needs at least 12 characters. A few words in a row are easy to remember and hard to guess.");
+            return "The password needs at least 12 characters. A few words in a row are easy to remember and hard to guess.";
         if (password.Length > Most)
-            return Language.Text("The password can have at most 256 characters.");
+            return "The password can have at most 256 characters.";
         return IsGuessable(password, name, email)
-            ? Language.Text("This password is easy to guess: it repeats a few characters, or is your name. Choose another.")
+            ? Words.Of("This password is easy to guess: it repeats a few characters, or is your name. Choose another.")
             : null;
     }
 

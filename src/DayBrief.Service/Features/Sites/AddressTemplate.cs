@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using DayBrief.Service.Languages;
+using DayBrief.Texts;
 
 namespace DayBrief.Service.Features.Sites;
 
@@ -12,16 +12,16 @@ internal static partial class AddressTemplate
 
     private static readonly string[] Known = ["yyyy", "yy", "MM", "dd", "HH", "mm", "station"];
 
-    /// <summary>What is wrong with it, a whole sentence that is a key of the texts; null when it can be used.</summary>
-    public static string? Fault(string template)
+    /// <summary>What is wrong with it, null when it can be used.</summary>
+    public static Words? Fault(string template)
     {
         if (template.Length > Longest)
-            return Language.Text("The address is longer than 2000 characters.");
+            return "The address is longer than 2000 characters.";
         if (Place().Matches(template).Any(place => !Known.Contains(place.Groups[1].Value)))
-            return Language.Text("In braces stand only {yyyy}, {yy}, {MM}, {dd}, {HH}, {mm} and {station}.");
+            return "In braces stand only {yyyy}, {yy}, {MM}, {dd}, {HH}, {mm} and {station}.";
         if (Expand(template, DateTimeOffset.UnixEpoch, "00000") is not { } address)
-            return Language.Text("The address must begin with http:// or https://.");
-        return address.UserInfo.Length > 0 ? Language.Text("The address must not hold a user name or password.") : null;
+            return "The address must begin with http:// or https://.";
+        return address.UserInfo.Length > 0 ? Words.Of("The address must not hold a user name or password.") : null;
     }
 
     /// <summary>The address for a moment; null when it is none of http or https.</summary>

@@ -30,7 +30,7 @@ internal static class EditSite
         new(new Dictionary<string, object?> { [nameof(SitePage.Of)] = view }) { StatusCode = status };
 
     private static Results<RazorComponentResult<SitePage>, RazorComponentResult<NotFoundPage>> Show(string id, HttpRequest request, SiteStore sites) =>
-        sites.FindKept(id) is { } kept ? Page(View(request, SiteFields.Of(kept.Site), kept, [])) : NotFoundPage.Result("page");
+        sites.FindKept(id) is { } kept ? Page(View(request, SiteFields.Of(kept.Site), kept, [])) : NotFoundPage.Result("page [not found]");
 
     private static async Task<Results<RedirectHttpResult, RazorComponentResult<SitePage>, RazorComponentResult<NotFoundPage>>> KeepAsync(
         string? id, HttpContext context, SiteStore sites, AuditLog audit, CancellationToken stopping)
@@ -38,7 +38,7 @@ internal static class EditSite
         var fields = await SiteFields.ReadAsync(context.Request, stopping);
         var kept = id is null ? null : sites.FindKept(id);
         if (id is not null && kept is null)
-            return NotFoundPage.Result("page");
+            return NotFoundPage.Result("page [not found]");
         var (site, errors) = SiteFormReading.Read(fields, kept?.Site);
         if (errors.Count > 0)
             return Page(View(context.Request, fields, kept, errors), StatusCodes.Status422UnprocessableEntity);
@@ -54,6 +54,6 @@ internal static class EditSite
     }
 
     private static ProblemError Conflict(KeptSite? kept) => kept is null
-        ? new(Language.Text("A site with this short name is there already; choose another."), Field: "id")
+        ? new("A site with this short name is there already; choose another.", Field: "id")
         : SeenVersion.Conflict;
 }

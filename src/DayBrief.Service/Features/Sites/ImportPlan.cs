@@ -88,7 +88,7 @@ internal sealed record ImportPlan(string Content, IReadOnlyList<ImportRow> Rows)
         }
         catch (JsonException bad)
         {
-            throw InvalidInputException.Field("file", $"The file is not JSON as exported here: at {bad.Path ?? "its start"}, line {(bad.LineNumber ?? 0) + 1}.");
+            throw InvalidInputException.Field("file", $"The file is not JSON as it is exported here: look at line {(bad.LineNumber ?? 0) + 1}, character {(bad.BytePositionInLine ?? 0) + 1}.");
         }
     }
 }

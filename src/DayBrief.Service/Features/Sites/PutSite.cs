@@ -20,7 +20,7 @@ internal static class PutSite
     {
         SiteId.Check(id);
         if (site.Id is not null && site.Id != id)
-            throw InvalidInputException.Field("site.id", $"id is \"{site.Id}\", but the address says \"{id}\".");
+            throw InvalidInputException.Field("site.id", $"It is \"{site.Id}\", but the address of the request says \"{id}\".");
         var named = site with { Id = id };
         named.ToSite();
         var (asks, before) = (SiteTag.IsGiven(context.Request), sites.Find(id));

@@ -1,6 +1,7 @@
 using DayBrief.Service.Features.People;
 using DayBrief.Service.Infrastructure;
 using DayBrief.Service.Languages;
+using DayBrief.Texts;
 using Microsoft.AspNetCore.Http.HttpResults;
 
 namespace DayBrief.Service.Features.Sites;
@@ -8,8 +9,8 @@ namespace DayBrief.Service.Features.Sites;
 /// <summary>Deletes a site that no brief was made for.</summary>
 internal static class RemoveSite
 {
-    private static readonly string InUse = Language.Text("Briefs have been made for this site; it stays, so that they stay readable.");
-    private static readonly string Changed = Language.Text("Somebody else has changed this site meanwhile; it is still there. Look at it again before deleting it.");
+    private static readonly Words InUse = "Briefs have been made for this site; it stays, so that they stay readable.";
+    private static readonly Words Changed = "Somebody else has changed this site meanwhile; it is still there. Look at it again before deleting it.";
 
     internal static void Map(RouteGroupBuilder forms) => forms.MapPost("/{id}/delete", HandleFormAsync);
 
@@ -21,7 +22,7 @@ internal static class RemoveSite
     {
         var form = await context.Request.ReadFormAsync(stopping);
         if (sites.FindKept(id) is not { } kept)
-            return NotFoundPage.Result("page");
+            return NotFoundPage.Result("page [not found]");
         if (Remove(id, SeenVersion.Of(form[SeenVersion.Field]), context, sites, use, audit) is { } refused)
             return EditSite.Page(EditSite.View(context.Request, SiteFields.Of(kept.Site), kept, [new(refused)]), StatusCodes.Status409Conflict);
         return TypedResults.Redirect("/sites");
@@ -33,10 +34,10 @@ internal static class RemoveSite
         if (sites.FindKept(id) is null)
             return TypedResults.Problem(Problem.NotFound($"No site is kept under \"{id}\"."));
         var refused = Remove(id, SiteTag.Expected(context.Request), context, sites, use, audit);
-        return refused is null ? TypedResults.NoContent() : TypedResults.Problem(Problem.Conflict(refused));
+        return refused is null ? TypedResults.NoContent() : TypedResults.Problem(Problem.Conflict(refused.ToString()));
     }
 
-    private static string? Remove(string id, int? expected, HttpContext context, SiteStore sites, SiteUse use, AuditLog audit)
+    private static Words? Remove(string id, int? expected, HttpContext context, SiteStore sites, SiteUse use, AuditLog audit)
     {
         if (use.HasBriefs(id))
             return InUse;

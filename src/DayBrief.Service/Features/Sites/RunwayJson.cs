@@ -1,5 +1,6 @@
 using DayBrief.Days;
 using DayBrief.Service.Infrastructure;
+using DayBrief.Texts;
 
 namespace DayBrief.Service.Features.Sites;
 
@@ -25,12 +26,12 @@ public sealed record RunwayJson(string? Designator, double? HeadingDeg, string? 
         if ((given ?? worked) is null)
         {
             errors.Add($"{field}.headingDeg", magnetic is null
-                ? $"{field}.headingDeg is required: a number from 0 to 360."
-                : $"{field}.headingDeg is required, or the site's magneticVariationDeg with headingMagneticDeg.");
+                ? Words.Of($"Needs a number from {0} to {360}.")
+                : Words.Of($"Needs the true heading, or the site's magnetic variation for the magnetic one."));
         }
         else if (given is { } heading && worked is { } other && Math.Abs(Math.IEEERemainder(heading - other, 360)) > AgreementDegrees)
         {
-            errors.Add($"{field}.headingMagneticDeg", $"{field}: {heading}° true and {magnetic}° magnetic do not agree with a variation of {variation}°.");
+            errors.Add($"{field}.headingMagneticDeg", $"{heading}° true and {magnetic}° magnetic do not agree with a variation of {variation}°.");
         }
 
         errors.Length($"{field}.designator", Designator, 8);

@@ -1,6 +1,5 @@
 using System.Globalization;
 using DayBrief.Service.Infrastructure;
-using DayBrief.Service.Languages;
 
 namespace DayBrief.Service.Features.Sites;
 
@@ -10,7 +9,7 @@ internal static class SeenVersion
     /// <summary>Name of the hidden field.</summary>
     public const string Field = "version";
 
-    public static ProblemError Conflict { get; } = new(Language.Text("Somebody else has changed this site meanwhile. Nothing is kept of what you see; open this page again in another window, compare, and keep it again here to put yours in its place."));
+    public static ProblemError Conflict { get; } = new("Somebody else has changed this site meanwhile. Nothing is kept of what you see; open this page again in another window, compare, and keep it again here to put yours in its place.");
 
     /// <summary>−1, which no site has, for what is no version.</summary>
     public static int Of(string? typed) =>

@@ -1,6 +1,5 @@
 using System.Globalization;
 using DayBrief.Service.Infrastructure;
-using DayBrief.Service.Languages;
 
 namespace DayBrief.Service.Features.Sites;
 
@@ -67,11 +66,11 @@ public sealed record SiteAutomationJson
         errors.Optional("automation.reportsEveryMinutes", ReportsEveryMinutes, 5, 240);
         errors.Optional("automation.reportElevationM", ReportElevationM, -500, 6000);
         if (SoundingAt is not null && SoundingAddress is null)
-            errors.Add("automation.soundingAddress", Language.Text("An address is needed to fetch the ascent at that time."));
+            errors.Add("automation.soundingAddress", "An address is needed to fetch the ascent at that time.");
         if (SoundingAddress is not null && SoundingAt is null)
-            errors.Add("automation.soundingAt", Language.Text("A time is needed at which the ascent is fetched, such as 06:10."));
+            errors.Add("automation.soundingAt", "A time is needed at which the ascent is fetched, such as 06:10.");
         if (FetchesReports && ReportsEnd <= ReportsStart)
-            errors.Add("automation.reportsTo", Language.Text("The reports must end later than they begin."));
+            errors.Add("automation.reportsTo", "The reports must end later than they begin.");
     }
 
     internal static TimeOnly? Time(string? text) =>
@@ -80,7 +79,7 @@ public sealed record SiteAutomationJson
     private static void CheckTime(FieldErrors errors, string field, string? text)
     {
         if (text is not null && Time(text) is null)
-            errors.Add($"automation.{field}", Language.Text("Give a local time as 06:10."));
+            errors.Add($"automation.{field}", "Give a local time as 06:10.");
     }
 
     private static void CheckAddress(FieldErrors errors, string field, string? template)

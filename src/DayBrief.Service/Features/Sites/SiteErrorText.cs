@@ -1,38 +1,24 @@
-using System.Globalization;
-using System.Text.RegularExpressions;
 using DayBrief.Service.Infrastructure;
 using DayBrief.Service.Languages;
+using DayBrief.Texts;
 
 namespace DayBrief.Service.Features.Sites;
 
-/// <summary>What is wrong with a field of a site's page, in the reader's language and the units typed in; programs get the
-/// English of the outside contract.</summary>
-internal static partial class SiteErrorText
+/// <summary>What is wrong with a field of a site's page, in the reader's language and the units typed in; programs get those
+/// of the outside contract.</summary>
+internal static class SiteErrorText
 {
-    public static string Of(ProblemError error, SiteFields fields, Language language)
+    public static string Of(ProblemError error, SiteFields fields, Language language) =>
+        error.Words is { Figures: [double least, double most, ..], Format: ['N', 'e', 'e', 'd', 's', ..] } && Shown(error.Field, fields.Typed) is { } shown
+            ? language.Say(Words.Of($"Needs a number from {shown(least)} to {shown(most)}."))
+            : language.Say(error.Words);
+
+    /// <summary>How a bound is written in the field's unit; null where it is the contract's.</summary>
+    private static Func<double, string>? Shown(string? field, SiteUnitsTyped typed) => field switch
     {
-        var range = Range().Match(error.Detail);
-        if (range.Success)
-            return language.Say($"Needs a number from {Bound(range.Groups[1].Value, error.Field, fields)} to {Bound(range.Groups[2].Value, error.Field, fields)}.");
-        var zone = Zone().Match(error.Detail);
-        return zone.Success ? language.Say($"No such time zone; {zone.Groups[1].Value}?") : language[error.Detail];
-    }
-
-    private static string Bound(string bound, string? field, SiteFields fields)
-    {
-        var value = double.Parse(bound, CultureInfo.InvariantCulture);
-        return field switch
-        {
-            "elevation" or "usableDepth" or "ceiling" => $"{fields.Typed.Height(value)} {fields.Typed.HeightUnit}",
-            "usableClimb" => $"{fields.Typed.Ms(value)} {fields.Typed.SpeedUnit}",
-            ['l', 'i', 'm', 'i', 't', ..] => $"{fields.Typed.Knots(value)} {fields.Typed.SpeedUnit}",
-            _ => bound,
-        };
-    }
-
-    [GeneratedRegex(@"^\S+ (?:must be|is required: a number) from (-?[\d.]+) to (-?[\d.]+)[;.]")]
-    private static partial Regex Range();
-
-    [GeneratedRegex(@"^timeZone .*IANA name such as (.+)\.$")]
-    private static partial Regex Zone();
+        "elevation" or "usableDepth" or "ceiling" => value => $"{typed.Height(value)} {typed.HeightUnit}",
+        "usableClimb" => value => $"{typed.Ms(value)} {typed.SpeedUnit}",
+        ['l', 'i', 'm', 'i', 't', ..] => value => $"{typed.Knots(value)} {typed.SpeedUnit}",
+        _ => null,
+    };
 }

@@ -99,25 +99,25 @@ internal static partial class SiteFormReading
             return error with { Field = $"{column}-{runways[int.Parse(runway.Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture)].Row}" };
         }
 
-        return error with
-        {
-            Field = field switch
-            {
-                "elevationM" => "elevation",
-                "usableDepthM" => "usableDepth",
-                "usableClimbMs" => "usableClimb",
-                "magneticVariationDeg" => "variation",
-                "limits.windKt" => "limitWind",
-                "limits.gustKt" => "limitGust",
-                "limits.crosswindKt.beforeSolo" => "limitBeforeSolo",
-                "limits.crosswindKt.localSolo" => "limitLocalSolo",
-                "limits.crosswindKt.crossCountry" => "limitCrossCountry",
-                "limits.ceilingM" => "ceiling",
-                "limits.ceilingNote" => "ceilingNote",
-                _ => field.Split('[')[0],
-            },
-        };
+        return error with { Field = FieldOf(field) };
     }
+
+    /// <summary>The field of the page for one of SITE.json.</summary>
+    internal static string FieldOf(string field) => field switch
+    {
+        "elevationM" => "elevation",
+        "usableDepthM" => "usableDepth",
+        "usableClimbMs" => "usableClimb",
+        "magneticVariationDeg" => "variation",
+        "limits.windKt" => "limitWind",
+        "limits.gustKt" => "limitGust",
+        "limits.crosswindKt.beforeSolo" => "limitBeforeSolo",
+        "limits.crosswindKt.localSolo" => "limitLocalSolo",
+        "limits.crosswindKt.crossCountry" => "limitCrossCountry",
+        "limits.ceilingM" => "ceiling",
+        "limits.ceilingNote" => "ceilingNote",
+        _ => field.Split('[')[0],
+    };
 
     [GeneratedRegex(@"^runways\[(\d+)\]\.(\w+)$")]
     private static partial Regex RunwayField();

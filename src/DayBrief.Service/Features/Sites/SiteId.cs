@@ -1,14 +1,14 @@
 using System.Text;
 using System.Text.RegularExpressions;
 using DayBrief.Service.Infrastructure;
-using DayBrief.Service.Languages;
+using DayBrief.Texts;
 
 namespace DayBrief.Service.Features.Sites;
 
 /// <summary>The short name of a site in addresses: small letters, digits and hyphens.</summary>
 internal static partial class SiteId
 {
-    public static readonly string Rule = Language.Text("Small letters, digits and hyphens, 1 to 64, such as north-field, and not one of new, export, import.");
+    public static readonly Words Rule = "Small letters, digits and hyphens, 1 to 64, such as north-field, and not one of new, export, import.";
 
     private static readonly string[] Taken = ["new", "export", "import"];
 

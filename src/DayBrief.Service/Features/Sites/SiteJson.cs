@@ -88,7 +88,7 @@ public sealed record SiteJson
         }
         catch (JsonException bad)
         {
-            throw InvalidInputException.Field(bad.Path ?? "site", $"The site is not JSON as expected: {bad.Message}");
+            throw InvalidInputException.Field(bad.Path ?? "site", $"This is not JSON as expected, at character {(bad.BytePositionInLine ?? 0) + 1} of line {(bad.LineNumber ?? 0) + 1}.");
         }
     }
 

@@ -1,6 +1,7 @@
 using DayBrief.Days;
 using DayBrief.Flight.Terrain;
 using DayBrief.Service.Infrastructure;
+using DayBrief.Texts;
 using DayBrief.Units;
 
 namespace DayBrief.Service.Features.Sites;
@@ -47,7 +48,7 @@ internal static class SiteReading
     private static IEnumerable<Runway> Runways(IReadOnlyList<RunwayJson> runways, double? variation, FieldErrors errors)
     {
         if (runways.Count > MostRunways)
-            errors.Add("runways", $"runways may have at most {MostRunways} directions; there are {runways.Count}.");
+            errors.Add("runways", $"At most {MostRunways} directions; there are {runways.Count}.");
         for (var i = 0; i < Math.Min(runways.Count, MostRunways); i++)
             yield return (runways[i] ?? new(null, null)).ToRunway($"runways[{i}]", variation, errors);
     }
@@ -63,7 +64,7 @@ internal static class SiteReading
         errors.Length("standingNotes", json.StandingNotes, 2000);
         errors.Length("emergencyLine", json.EmergencyLine, 300);
         if (json.Language is { } code && Languages.Language.Named(code) is null)
-            errors.Add("language", $"language must be one of {string.Join(", ", Languages.Language.All.Select(language => language.Code))}; it is \"{code}\".");
+            errors.Add("language", $"Needs one of {string.Join(", ", Languages.Language.All.Select(language => language.Code))}; it is \"{code}\".");
     }
 
     private static TimeZoneInfo Zone(string? name, FieldErrors errors)
@@ -71,11 +72,11 @@ internal static class SiteReading
         if (name is not null && TimeZoneInfo.TryFindSystemTimeZoneById(name, out var zone))
             return zone;
         errors.Add("timeZone", name is null
-            ? "timeZone is required: an IANA name such as Europe/Paris."
-            : $"timeZone \"{name}\" is not known; give an IANA name such as {Suggestion(name)}.");
+            ? Words.Of($"Needs an IANA name such as {"Europe/Paris"}.")
+            : Words.Of($"\"{name}\" is no time zone known here. An IANA name is needed, such as {Suggestion(name)}."));
         return TimeZoneInfo.Utc;
     }
 
     private static string Suggestion(string name) =>
-        TimeZoneNames.Like(name) is { Count: > 0 } like ? string.Join(" or ", like) : "Europe/Paris";
+        TimeZoneNames.Like(name) is { Count: > 0 } like ? string.Join(", ", like) : "Europe/Paris";
 }

@@ -26,7 +26,7 @@ public sealed record SiteSendingJson
     internal void Check(FieldErrors errors)
     {
         if (MailTo?.Count > MostAddresses)
-            errors.Add("sending.mailTo", $"mailTo may have at most {MostAddresses} addresses; there are {MailTo.Count}. A mailing list takes one.");
+            errors.Add("sending.mailTo", $"At most {MostAddresses} addresses; there are {MailTo.Count}. A mailing list takes one.");
         for (var i = 0; i < Math.Min(MailTo?.Count ?? 0, MostAddresses); i++)
         {
             if (!IsMailbox(MailTo![i]))
@@ -34,7 +34,7 @@ public sealed record SiteSendingJson
         }
 
         if (Webhooks?.Count > MostWebhooks)
-            errors.Add("sending.webhooks", $"webhooks may have at most {MostWebhooks} addresses; there are {Webhooks.Count}.");
+            errors.Add("sending.webhooks", $"At most {MostWebhooks} addresses; there are {Webhooks.Count}.");
         for (var i = 0; i < Math.Min(Webhooks?.Count ?? 0, MostWebhooks); i++)
             (Webhooks![i] ?? new(null, null)).Check($"sending.webhooks[{i}]", errors);
     }

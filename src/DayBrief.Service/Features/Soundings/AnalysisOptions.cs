@@ -19,5 +19,5 @@ internal sealed record AnalysisOptions(IReadOnlyList<Temperature> SurfaceTempera
     private static double Number(string field, string? text, double min, double max) =>
         double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var value) && value >= min && value <= max
             ? value
-            : throw InvalidInputException.Field(field, $"{field} must be a number from {min} to {max}; it is \"{text}\".");
+            : throw InvalidInputException.Field(field, $"Needs a number from {min} to {max}; it is {text}.");
 }

@@ -35,7 +35,7 @@ public sealed class TwoInstructorsTests : IAsyncLifetime
     {
         await _ada.SendFormAsync(_desk, _desk, [("version", "1"), .. Fields("19", "1")]);
         var page = await (await _bob.SendFormAsync(_desk, _desk, [("version", "1"), .. Fields("17", "4")])).TextAsync(HttpStatusCode.OK);
-        Assert.Contains("Merged with what Ada Invented kept meanwhile: maxTemperatureC", page);
+        Assert.Contains("Merged with what Ada Invented kept meanwhile: Highest temperature expected, °C", page);
         var inputs = Draft.Inputs!;
         Assert.Equal((19, 4, "Bob Invented"), (inputs.Assumptions.MaxTemperatureC, inputs.Assumptions.CloudOktas, Draft.EditedBy));
     }

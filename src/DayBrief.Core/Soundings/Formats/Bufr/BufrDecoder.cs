@@ -1,4 +1,5 @@
 using System.Text;
+using DayBrief.Texts;
 
 namespace DayBrief.Soundings.Formats.Bufr;
 
@@ -63,7 +64,7 @@ internal sealed class BufrDecoder
                     Operator(descriptor);
                     break;
                 default:
-                    Walk(BufrTables.Sequence(descriptor) ?? throw Unknown(descriptor, "the sequence"), depth + 1);
+                    Walk(BufrTables.Sequence(descriptor) ?? throw Unknown(Words.Of($"the sequence {descriptor}")), depth + 1);
                     break;
             }
         }
@@ -78,7 +79,7 @@ internal sealed class BufrDecoder
             var factor = at + 1 < descriptors.Count ? descriptors[at + 1] : default;
             if (factor is not { F: 0, X: 31 })
             {
-                throw Unknown(descriptors[at], "a replication without its count");
+                throw Unknown(Words.Of($"a replication without its count ({descriptors[at]})"));
             }
 
             Element(factor);
@@ -101,7 +102,7 @@ internal sealed class BufrDecoder
         _isAtQuality = descriptor.X is >= 22 and <= 37 && (_message.IsCompressed || _message.Subsets == 1);
         if (!_isAtQuality && !_operators.Apply(descriptor))
         {
-            throw Unknown(descriptor, "the operator");
+            throw Unknown(Words.Of($"the operator {descriptor}"));
         }
 
         if (_operators.InlineTextOctets > 0)
@@ -119,7 +120,7 @@ internal sealed class BufrDecoder
             return;
         }
 
-        var element = BufrTables.Element(descriptor) ?? throw Unknown(descriptor, "the element");
+        var element = BufrTables.Element(descriptor) ?? throw Unknown(Words.Of($"the element {descriptor}"));
         if (_operators.AssociatedBits is > 0 and var quality && descriptor.X != 31)
         {
             Numbers(descriptor.Number, Math.Min(quality, 64), 0, 0, keep: false);
@@ -136,7 +137,7 @@ internal sealed class BufrDecoder
         }
         else
         {
-            throw Unknown(descriptor, $"a width of {bits} bits for the element");
+            throw Unknown(Words.Of($"a width of {bits} bits for the element {descriptor}"));
         }
     }
 
@@ -200,8 +201,8 @@ internal sealed class BufrDecoder
 
     private void Step(int steps) => _budget.Spend(steps * (_message.IsCompressed ? _subsets.Length : 1), _bits.ByteOffset);
 
-    private InvalidSoundingException Unknown(BufrDescriptor descriptor, string what) => Here(_bits.ByteOffset).Refuse(
-        "bufr-not-supported", $"{what} {descriptor} is not read here. Vertical soundings of the templates 3 09 052, 3 09 057 and 3 09 007 are.");
+    private InvalidSoundingException Unknown(Words what) => Here(_bits.ByteOffset).Refuse(
+        "bufr-not-supported", $"{what} is not read here. Vertical soundings of the templates 3 09 052, 3 09 057 and 3 09 007 are.");
 
     private static Origin Here(long offset) => new(ByteOffset: offset);
 }

@@ -62,9 +62,9 @@ internal sealed class CsvLevels(CsvHeader header, char delimiter, ReadAscent fac
     {
         if (cells.Skip(header.Width).Any(cell => !string.IsNullOrWhiteSpace(cell)))
         {
-            var hint = delimiter == ',' ? " With decimal commas, separate the columns by semicolons." : "";
-            throw new Origin(line).Refuse(
-                "too-many-cells", $"the row has {cells.Length} cells, the header {header.Width}.{hint}");
+            throw new Origin(line).Refuse("too-many-cells", delimiter == ','
+                ? Words.Of($"the row has {cells.Length} cells, the header {header.Width}. With decimal commas, separate the columns by semicolons.")
+                : Words.Of($"the row has {cells.Length} cells, the header {header.Width}."));
         }
 
         if (cells.Length < header.Width && ++_shortRows == 1)

@@ -36,13 +36,13 @@ internal static class JsonSounding
         ascent.IsForecast = path.Length > 0;
         if (ignored.Count > 0)
         {
-            var names = $"{string.Join(", ", ignored)}. Known are {string.Join(", ", JsonLevel.Names)}.";
+            var (names, known) = (string.Join(", ", ignored), string.Join(", ", JsonLevel.Names));
             if (typed.Levels.All(level => level.TemperatureC is null))
             {
-                throw new Origin(Field: $"{path}levels[0].{ignored[0]}").Refuse("field-unknown", $"no level has a temperatureC, and these names are not known here: {names}");
+                throw new Origin(Field: $"{path}levels[0].{ignored[0]}").Refuse("field-unknown", $"no level has a temperatureC, and these names are not known here: {names}. Known are {known}.");
             }
 
-            ascent.Warn("fields-ignored", $"Not used, because the name is not known here: {names}");
+            ascent.Warn("fields-ignored", $"Not used, because the name is not known here: {names}. Known are {known}.");
         }
 
         return ascent;
@@ -57,11 +57,9 @@ internal static class JsonSounding
         catch (JsonException error)
         {
             throw new Origin(Line: (int)(error.LineNumber ?? 0) + 1).Refuse(
-                "json-invalid", $"This is not valid JSON: {Reason(error.Message)}");
+                "json-invalid", $"this is not valid JSON at character {(error.BytePositionInLine ?? 0) + 1}. A comma, a bracket or a quotation mark may be missing before it.");
         }
     }
-
-    private static string Reason(string message) => message.Split(" LineNumber:", 2)[0];
 
     private static TypedSounding Typed(JsonElement root, JsonFields? shared, string path, out List<string> ignored)
     {

@@ -24,7 +24,7 @@ internal static class AskForRun
     }
 
     private static AutomationJob Job(string name) =>
-        Choice.Parse<AutomationJob>(name) ?? throw InvalidInputException.Field("job", $"job must be one of {string.Join(", ", Choice.Names<AutomationJob>())}.");
+        Choice.Parse<AutomationJob>(name) ?? throw InvalidInputException.Field("job", $"Needs one of {string.Join(", ", Choice.Names<AutomationJob>())}; it is \"{name}\".");
 
     private static DateOnly Day(SiteStore sites, AutomationJob job, string siteId, DateTimeOffset now)
     {

@@ -22,5 +22,5 @@ internal static class ShowSignedFile
         && revisions.Find(id, number) is { } revision
         && files.Read(revision, $".{extension}") is { } content
             ? TypedResults.File(content, type)
-            : NotFoundPage.Result("signed file");
+            : NotFoundPage.Result("signed file [not found]");
 }

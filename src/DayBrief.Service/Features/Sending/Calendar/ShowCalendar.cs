@@ -25,7 +25,7 @@ internal static class ShowCalendar
     {
         var last = revisions.LastOfSite(site, Looked).GroupBy(revision => revision.BriefId).Select(brief => brief.MaxBy(revision => revision.Number)!).ToArray();
         if (last.Length == 0 || sites.Find(site) is not { Sending.Calendar: true } field)
-            return NotFoundPage.Result("page");
+            return NotFoundPage.Result("page [not found]");
         var today = LocalClock.DateAt(desk.Now, field.ToSite().TimeZone);
         var newest = last.Max(revision => revision.Date);
         var shown = last.Where(revision => revision.Date >= (today < newest ? today : newest)).OrderBy(revision => revision.Date);
@@ -36,7 +36,7 @@ internal static class ShowCalendar
         string id, HttpContext context, SiteStore sites, RevisionStore revisions, DayCalendar calendar, PublicAddress address) =>
         revisions.Latest(id) is { } latest && sites.Find(latest.SiteId) is { Sending.Calendar: true } field
             ? File([latest], field, context, calendar, address)
-            : NotFoundPage.Result("page");
+            : NotFoundPage.Result("page [not found]");
 
     private static string? SiteOf(HttpContext context) =>
         context.RequestServices.GetRequiredService<RevisionStore>().Latest(context.GetRouteValue("id") as string ?? "")?.SiteId;

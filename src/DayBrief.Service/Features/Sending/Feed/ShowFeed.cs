@@ -23,7 +23,7 @@ internal static class ShowFeed
         string site, HttpContext context, SiteStore sites, NoticeStore notices, FeedEntryStore words, PublicAddress address, Installation installation)
     {
         if (sites.Find(site) is not { Sending.Feed: true } field)
-            return NotFoundPage.Result("page");
+            return NotFoundPage.Result("page [not found]");
         var language = Language.Named(field.Language) ?? Language.English;
         var (name, path) = (field.Name ?? site, $"/fields/{Uri.EscapeDataString(site)}");
         var entries = notices.Latest(site, Most).Select(Entry).ToArray();

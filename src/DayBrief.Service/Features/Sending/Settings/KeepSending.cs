@@ -15,7 +15,7 @@ internal static class KeepSending
         string id, HttpContext context, SiteStore sites, AuditLog audit, CancellationToken stopping)
     {
         if (sites.FindKept(id) is not { } kept)
-            return NotFoundPage.Result("page");
+            return NotFoundPage.Result("page [not found]");
         var form = await context.Request.ReadFormAsync(stopping);
         var typed = SendingFields.Of(form);
         var sending = typed.ToSending(kept.Site.Sending);

@@ -16,7 +16,7 @@ internal static class SendAgain
     {
         var form = await context.Request.ReadFormAsync(stopping);
         if (ledger.Find(form["delivery"].ToString()) is not { } delivery || delivery.Target.SiteId != id)
-            return NotFoundPage.Result("page");
+            return NotFoundPage.Result("page [not found]");
         ledger.Update(delivery with { State = DeliveryState.Waiting, Attempts = 0, NextAt = clock.GetUtcNow(), Fault = null, About = null });
         audit.Write(Who.Of(context), Languages.Language.Text("Sent again"), id, delivery.Target.Address);
         StartSending.Ask(jobs);

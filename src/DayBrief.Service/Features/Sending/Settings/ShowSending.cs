@@ -46,5 +46,5 @@ internal static class ShowSending
     }
 
     private static Results<RazorComponentResult<SendingPage>, RazorComponentResult<NotFoundPage>> Handle(string id, HttpContext context, SiteStore sites) =>
-        sites.FindKept(id) is { } kept ? Page(kept, context) : NotFoundPage.Result("page");
+        sites.FindKept(id) is { } kept ? Page(kept, context) : NotFoundPage.Result("page [not found]");
 }
