@@ -96,7 +96,7 @@ public sealed partial class GermanFormsTests(GermanFormsTests.Office office) : I
     private static string ErrorsIn(string page) => string.Join('\n', GermanText.Errors(page));
 
     /// <summary>As the contract writes fields, "maxTemperatureC"; in a file of sites its reader looks for them in brackets.</summary>
-    [GeneratedRegex(@"(?<![(.\w])[a-z]+(?:[A-Z][a-z]+)+[A-Z]?\b(?!\))")]
+    [GeneratedRegex(@"(?<![(.\w])[a-z]{2,}(?:[A-Z][a-z]+)+[A-Z]?\b(?!\))")]
     private static partial Regex FieldOfPrograms();
 
     /// <summary>An administrator with a signed brief, on a service of his own.</summary>

@@ -38,7 +38,7 @@ internal static partial class GermanText
     [GeneratedRegex(@"(?:aria-label|alt|title|placeholder)=""([^""]*)""")]
     private static partial Regex SpokenAttribute();
 
-    [GeneratedRegex("<(style|script|textarea)[^>]*>.*?</\\1>|<option[^>]*>[A-Za-z]+/[^<]*</option>", RegexOptions.Singleline)]
+    [GeneratedRegex("<(style|script|textarea|code)[^>]*>.*?</\\1>|<option[^>]*>[A-Za-z]+/[^<]*</option>", RegexOptions.Singleline)]
     private static partial Regex Unseen();
 
     [GeneratedRegex("<[^>]*>")]
