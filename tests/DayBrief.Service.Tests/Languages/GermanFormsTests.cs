@@ -42,7 +42,7 @@ public sealed partial class GermanFormsTests(GermanFormsTests.Office office) : I
         { "/sites/harrowmere/automation", "/sites/harrowmere/automation", "automation.soundingAddress=ftp://x&automation.soundingHourUtc=77&automation.draftAt=late&automation.reportsEveryMinutes=1&automation.reportElevationM=high", "Zahl von 0 bis 23" },
         { "/sites/harrowmere/automation", "/sites/harrowmere/automation", "automation.soundingAddress=http://x/{place}&automation.metarAddress=http://a:b@x/&automation.reportsFrom=12:00&automation.reportsTo=11:00", "später enden" },
         { "/sites/harrowmere/automation", "/sites/harrowmere/automation", "automation.soundingAt=06:10", "Adresse des Aufstiegs" },
-        { "/desk", "/briefs", "site=harrowmere&date=&maxTemperatureC=99&cloudOktas=nine&qnh=5&ascentLatitude=200&validUntil=late&judgedTop=-1&judgedClimb=fast&judgedLast=never&text={ascent}", "Erwartete Höchsttemperatur, °C" },
+        { "/desk", "/briefs", "site=harrowmere&date=&maxTemperatureC=99&cloudOktas=nine&qnh=5&ascentLatitude=200&validUntil=late&judgedTop=-1&judgedClimb=fast&judgedLast=never&text={ascent}", "Gültig bis, Ortszeit" },
         { "/desk", "/briefs", "site=harrowmere&date=2026-05-21&cloudOktas0=3&windDirection1=400&windGust2=5&text={ascent}", "Ab wann" },
         { "/desk", "/briefs", "site=harrowmere&date=2026-05-21&windFrom2=12:00&windDirection2=240&windSpeed2=20&windGust2=10&text={ascent}", "Böen in Knoten, Abschnitt 3" },
         { "/desk", "/briefs", "site=harrowmere&date=2026-05-21&cloudFrom0=12:00&cloudOktas0=1&cloudFrom1=12:00&cloudOktas1=2&text={ascent}", "zweimal" },

@@ -28,7 +28,7 @@ public sealed class GermanRefusalsTests(GermanRefusalsTests.Desk desk) : IClassF
         { "CSV of few levels", "pressure_hpa,temperature_c\n1000,15\n950,12\n", "Stufen" },
         { "CSV with an impossible value", Csv("1000,15", "950,999", "900,8", "850,4", "800,1", "750,-2"), "eine Temperatur von 999 °C ist nicht möglich" },
         { "CSV that goes down again", Csv("1000,15", "950,12", "975,8", "850,4", "800,1", "750,-2"), "Boden" },
-        { "CSV with a time without zone", "valid_time,pressure_hpa,temperature_c\nnoon,1000,15\nnoon,950,12\n", "keine Zeit" },
+        { "CSV with a time without zone", "datetime,pressure_hpa,temperature_c\nnoon,1000,15\nnoon,950,12\n", "keine Zeit" },
         { "CSV with a bad comment", "# latitude: far\npressure_hpa,temperature_c\n1000,15\n950,12\n", "ist keine Zahl" },
         { "cut TEMP", "TTAA 71063 99001 99002 07826 30007 00134 0782", "abgeschnitten" },
         { "TEMP of a station without an ascent", "TTAA 71063 99001 NIL=", "NIL" },

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
+using DayBrief.Service.Features.Soundings;
 using DayBrief.Service.Infrastructure;
 using DayBrief.Soundings.Formats.Typed;
 
@@ -36,6 +37,9 @@ public sealed class DeskFields
     public static async Task<DeskFields> ReadAsync(HttpRequest request, CancellationToken stopping)
     {
         var form = await request.ReadFormAsync(stopping);
+        // The framework limits the values of a form with files only all together.
+        if (form.Any(field => field.Value.ToString().Length > SoundingBody.MaxBytes))
+            throw SoundingBody.TooLarge("text");
         return new(form
             .Where(field => !NotKept.Contains(field.Key) && !field.Key.StartsWith("__", StringComparison.Ordinal))
             .ToDictionary(field => field.Key, field => field.Value.ToString().ReplaceLineEndings("\n")));

@@ -1,7 +1,6 @@
 using System.Globalization;
 using DayBrief.Service.Features.People;
 using DayBrief.Service.Features.Soundings;
-using DayBrief.Service.Infrastructure;
 using Microsoft.AspNetCore.Http.HttpResults;
 
 namespace DayBrief.Service.Features.Desk;
@@ -53,7 +52,7 @@ internal static class KeepDraft
         if (file is not { Length: > 0 })
             return null;
         if (file.Length > SoundingBody.MaxBytes)
-            throw InvalidInputException.Field("file", $"The file is larger than {SoundingBody.MaxBytes / 1024 / 1024} MB. One ascent is far smaller; cut it out of the file.");
+            throw SoundingBody.TooLarge("file");
         using var buffer = new MemoryStream();
         await file.CopyToAsync(buffer, stopping);
         return (buffer.ToArray(), file.FileName);

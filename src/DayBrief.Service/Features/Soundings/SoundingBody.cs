@@ -7,6 +7,9 @@ internal sealed record SoundingBody(ReadOnlyMemory<byte> Content, string? Name)
 {
     public const int MaxBytes = 10 * 1024 * 1024;
 
+    public static InvalidInputException TooLarge(string field) =>
+        InvalidInputException.Field(field, $"The input is larger than {MaxBytes / 1024 / 1024} MB. One ascent is far smaller; cut it out of the file.");
+
     public static async Task<SoundingBody> ReadAsync(HttpRequest request, CancellationToken stopping)
     {
         if (request.HasFormContentType)
@@ -28,7 +31,7 @@ internal sealed record SoundingBody(ReadOnlyMemory<byte> Content, string? Name)
         {
             buffer.Write(chunk, 0, read);
             if (buffer.Length > MaxBytes)
-                throw InvalidInputException.Field("body", $"The input is larger than {MaxBytes / 1024 / 1024} MB. One ascent is far smaller; cut it out of the file.");
+                throw TooLarge("body");
         }
 
         return buffer.ToArray();

@@ -18,7 +18,7 @@ internal sealed class SendTest(MailServer mails, WebhookClient webhooks, TimePro
     {
         var form = await context.Request.ReadFormAsync(stopping);
         if (sites.FindKept(id) is not { } kept || Asked(kept.Site, form) is not { } target)
-            return NotFoundPage.Result("page");
+            return NotFoundPage.Result("page [not found]");
         var outcome = await test.RunAsync(kept.Site, target, stopping);
         audit.Write(Who.Of(context), Languages.Language.Text("Sent a test"), id, $"{target.Address}: {outcome.Fault?.ToString() ?? "taken"}");
         return ShowSending.Page(kept, context, outcome: outcome);
