@@ -89,6 +89,7 @@ public sealed class ProblemPagesTests(ServiceHost host)
         await using var scope = host.Get<IServiceProvider>().CreateAsyncScope();
         var context = new DefaultHttpContext { RequestServices = scope.ServiceProvider };
         (context.Request.Path, context.Request.Headers.Accept, context.Request.Headers.AcceptLanguage) = (path, accept, "de");
+        (context.Request.Method, context.Request.Scheme, context.Request.Host) = ("GET", "http", new("localhost"));
         (context.Response.Body, context.Response.StatusCode) = (body, status);
         await host.Get<IProblemDetailsService>().WriteAsync(new() { HttpContext = context, ProblemDetails = { Status = status } });
         return System.Net.WebUtility.HtmlDecode(System.Text.Encoding.UTF8.GetString(body.ToArray()));
