@@ -48,9 +48,13 @@ internal static class BriefSheet
             yield return $"{title}: {note.ReplaceLineEndings(" ")}";
     }
 
-    /// <summary>28 pt and more, unless the sentence would then take more than three lines.</summary>
-    private static double SentenceSize(string sentence) =>
-        new[] { 30.0, 28, 25 }.FirstOrDefault(size => Typeface.Wrap(sentence, SheetSurface.Inner, size, bold: true).Count <= 3, 22);
+    /// <summary>30 pt, or 28 where that saves a line; less only where the sentence would still take more than three.</summary>
+    private static double SentenceSize(string sentence)
+    {
+        int Lines(double size) => Typeface.Wrap(sentence, SheetSurface.Inner, size, bold: true).Count;
+        double[] sizes = Lines(28) < Lines(30) ? [28, 25] : [30, 28, 25];
+        return sizes.FirstOrDefault(size => Lines(size) <= 3, 22);
+    }
 
     private static void Figures(SheetSurface sheet, IReadOnlyList<HeadFigure> figures)
     {

@@ -26,8 +26,8 @@ internal static class DaySentence
             _ => reader["thermals under cumulus"],
         };
         var height = reader.Height(top.Metres);
-        var reach = ToCloudBase(day, top.Metres) ? reader.Say($"base at {height}") : height;
-        return reader.Say($"{kind}, {strength} {thermals} from {reader.Time(first)} to {reader.Time(last)}, usable to {reach}{Clause(day, reader)}.");
+        var reach = ToCloudBase(day, top.Metres) ? reader.Say($"up to base at {height}") : reader.Say($"usable to {height}");
+        return reader.Say($"{kind}, {strength} {thermals} from {reader.Time(first)} to {reader.Time(last)}, {reach}{Clause(day, reader)}.");
     }
 
     /// <summary>Whether the highest climb ends at the cloud, within 100 m. Not so for a height that the instructor gave.</summary>
