@@ -18,7 +18,7 @@ internal static class CirclePlanLabels
         Aside(plot, geometry.OnCircle(begin), side, seconds is { } wait ? say.Say($"roll out {wait.Wait:0.0} s after") : say["roll out"], Plain with { Bold = true, Ink = Ink.Accent });
         var (from, to) = geometry.Straight;
         if (seconds is { } level)
-            Aside(plot, new((from.X + to.X) / 2, (from.Y + to.Y) / 2), -side, say.Say($"level {level.Level:0.0} s"), Plain with { Ink = Ink.Accent });
+            Aside(plot, new((from.X + to.X) / 2, (from.Y + to.Y) / 2), -side, level.Level < 0.05 ? say["and back at once"] : say.Say($"level {level.Level:0.0} s"), Plain with { Ink = Ink.Accent });
         string[] core = input.CoreMs is { } updraft ? [say.Say($"core {say.Vertical(updraft)}"), say.Vertical(updraft), say["core"]] : [say["core"]];
         _ = Array.Exists(core, name => Near(plot, new(0, 0), name, Plain with { Bold = true }, right: true));
         var edge = input.Contours.MaxBy(contour => contour.RadiusM)!;

@@ -9,6 +9,9 @@ namespace DayBrief.Flight.Centring;
 /// <param name="LevelS">Seconds wings level, without the rolls.</param>
 public sealed record RollOut(double AfterWorstReadingDeg, double AfterWorstReadingS, double LevelS)
 {
+    /// <summary>The same beginning, wings level so long that the circle's centre moves this far.</summary>
+    public RollOut Moving(double metres, Circle circle) => this with { LevelS = CentreShift.LevelSFor(circle, metres) };
+
     /// <summary>How far it moves the circle's centre, m: the straight stretch with half of each roll.</summary>
     public double ShiftM(Circle circle) => CentreShift.StraightenClosedForm(circle, LevelS);
 

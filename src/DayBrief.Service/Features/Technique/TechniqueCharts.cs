@@ -12,9 +12,8 @@ internal static class TechniqueCharts
     {
         var circle = study.Circle;
         var updraft = thermal.At(thermal.Height);
-        // What the words tell too: the numbers that flew best, not the closed form that they were looked for around.
-        var rollOut = study.SimulatedRollOut;
         var offset = study.FirstOffsetM is { } typical && typical > 0.1 * circle.RadiusM ? typical : 0.5 * circle.RadiusM;
+        var rollOut = RollOutOf(study, offset);
         return CirclePlan.Draw(new()
         {
             Contours = [.. Contours(updraft)],
@@ -31,6 +30,17 @@ internal static class TechniqueCharts
             Language = figures.Language,
             Width = width,
         });
+    }
+
+    /// <summary>That of the recommended way, as the words tell it: with the numbers that flew best, or, where the swing table gives the
+    /// seconds, with those that bring this circle onto the core.</summary>
+    private static RollOut RollOutOf(CentringResult study, double offsetM)
+    {
+        var told = study.Ranking.First(way => way.Way == study.Recommended).Parameters;
+        if (!told.TryGetValue("afterWorstReadingDeg", out var degrees))
+            return study.SimulatedRollOut;
+        var rollOut = new RollOut(degrees, degrees / study.Circle.RateDegS, told.GetValueOrDefault("levelS"));
+        return told.TryGetValue("shareOfOffset", out var share) ? rollOut.Moving(share * offsetM, study.Circle) : rollOut;
     }
 
     /// <summary>At the strongest time of the day.</summary>

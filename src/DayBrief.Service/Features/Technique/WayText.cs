@@ -47,9 +47,12 @@ internal static class WayText
     {
         var degrees = Math.Max(0, way.Parameters["afterWorstReadingDeg"]);
         var wait = degrees / study.Circle.RateDegS;
-        return way.Parameters.TryGetValue("levelS", out var seconds)
-            ? say.Say($"{wait:0.0} s ({degrees:0}° of turn) after the weakest reading, wings level {seconds:0.0} s")
-            : say.Say($"{wait:0.0} s ({degrees:0}° of turn) after the weakest reading, wings level as long as the swing table says");
+        return way.Parameters.TryGetValue("levelS", out var seconds) switch
+        {
+            false => say.Say($"{wait:0.0} s ({degrees:0}° of turn) after the weakest reading, wings level as long as the swing table says"),
+            true when seconds < 0.05 => say.Say($"{wait:0.0} s ({degrees:0}° of turn) after the weakest reading, and roll back at once"),
+            true => say.Say($"{wait:0.0} s ({degrees:0}° of turn) after the weakest reading, wings level {seconds:0.0} s"),
+        };
     }
 
     private static string Tighten(WayResult way, Measures say) =>
