@@ -5,7 +5,7 @@ namespace DayBrief.Service.Features.Technique;
 /// <summary>A second A4 page for the board: how to fly today's thermal, with both drawings.</summary>
 internal static class TechniqueSheet
 {
-    private const double Size = 11;
+    private const double Size = 10.5;
     private const double Gap = 22;
     private const double Column = (SheetSurface.Inner - Gap) / 2;
     private const double RightLeft = SheetSurface.Left + Column + Gap;
@@ -20,14 +20,16 @@ internal static class TechniqueSheet
             sheet.Banner(banner);
         sheet.Y += 8;
         sheet.Drawing.Line(SheetSurface.Left, sheet.Y, SheetSurface.Right, sheet.Y, new Stroke(Ink.Black, 1.6));
-        var top = sheet.Y + 20;
+        var top = sheet.Y + 18;
         var left = Block(sheet, SheetSurface.Left, top, say["Finding it"], TechniqueText.Find(facts));
         left = Block(sheet, SheetSurface.Left, left, say["Centring it"], TechniqueText.Centre(facts));
         left = Place(sheet, SheetSurface.Left, left, TechniqueCharts.Plan(facts.Thermal, facts.Study, facts.Brief.Day.Wind?.Mean, facts.Measures.Figures));
-        Block(sheet, SheetSurface.Left, left, say["When to leave"], TechniqueText.Leave(facts));
+        left = Block(sheet, SheetSurface.Left, left, say["When to leave"], TechniqueText.Leave(facts));
         var right = Block(sheet, RightLeft, top, say["Holding it"], TechniqueText.Hold(facts));
         right = Place(sheet, RightLeft, right, TechniqueCharts.Section(facts));
-        Block(sheet, RightLeft, right, say["What not to do, and what it costs today"], AvoidText.Of(facts.Study, facts.Measures));
+        right = Block(sheet, RightLeft, right, say["What not to do, and what it costs today"], AvoidText.Of(facts.Study, facts.Measures));
+        if (facts.Pilot.Experience != Experience.BeforeSolo)
+            Swing(sheet, left < right ? SheetSurface.Left : RightLeft, Math.Min(left, right), facts);
         Foot(sheet, advice);
         return sheet.Drawing;
     }
@@ -35,10 +37,29 @@ internal static class TechniqueSheet
     private static double Block(SheetSurface sheet, double x, double y, string title, IEnumerable<string> lines)
     {
         sheet.Drawing.Text(x, y, title, new TextStyle(13) { Bold = true });
-        y += 17;
+        y += 16;
         foreach (var line in lines)
-            y = sheet.Column(x, y, Column, Size, line) + 3;
-        return y + 9;
+            y = sheet.Column(x, y, Column, Size, line) + 2;
+        return y + 7;
+    }
+
+    /// <summary>The table that the words about a large swing name, as far down as the sheet has room.</summary>
+    private static void Swing(SheetSurface sheet, double x, double y, TechniqueFacts facts)
+    {
+        const double Row = 12;
+        double[] edges = [0.18, 0.41, 0.58, 0.75, 1];
+        var head = SwingText.Head(facts.Measures);
+        sheet.Drawing.Text(x, y, facts.Measures["What the swing tells"], new TextStyle(13) { Bold = true });
+        y += 16;
+        // The first row is the centred circle.
+        foreach (var (cells, bold) in SwingText.Rows(facts).Skip(1).Select(row => (row, false)).Prepend((head, true)))
+        {
+            if (y > SheetSurface.Bottom - 26)
+                return;
+            for (var i = 0; i < cells.Count; i++)
+                sheet.Drawing.Text(x + (Column * edges[i]), y, cells[i], new TextStyle(9.5) { Bold = bold, Anchor = Anchor.End });
+            y += Row;
+        }
     }
 
     private static double Place(SheetSurface sheet, double x, double y, Drawing drawing)
