@@ -1,5 +1,6 @@
 using DayBrief.BoundaryLayer;
 using DayBrief.Flight.Thermals;
+using DayBrief.Numerics;
 using DayBrief.Units;
 
 namespace DayBrief.Days;
@@ -18,10 +19,15 @@ public static class DayThermal
     /// <remarks>Strength and radius are those of the picked thermal, as the day's climb takes it (<see cref="Climb"/>). A short-lived one is given one turnover z_i/w* of the
     /// layer, in which its air has risen once from the ground to the top (common practice, no source). One that carries above
     /// the layer, to cumulus, weakens over so deep a profile that w* is left in its core at the usable top, as in <see cref="Climb"/>.</remarks>
-    public static Thermal? Of(ConvectiveDay day)
+    public static Thermal? Of(ConvectiveDay day) => StrongestStep(day) is { } strongest ? Of(day, strongest) : null;
+
+    /// <summary>The same for the step that <see cref="StrongestStep"/> has found.</summary>
+    /// <exception cref="ArgumentException">A step without thermals.</exception>
+    public static Thermal Of(ConvectiveDay day, DayStep step)
     {
-        if (StrongestStep(day) is not { MixedLayerDepthM: { } depth, CoreUpdraftMs: { } core, ThermalRadiusM: { } radius } step)
-            return null;
+        ArgumentNullException.ThrowIfNull(day);
+        if (step is not { MixedLayerDepthM: { } depth, CoreUpdraftMs: { } core, ThermalRadiusM: { } radius })
+            throw new ArgumentException("The step has no thermals.", nameof(step));
         var turnover = step.ConvectiveVelocityScaleMs is > 0 and { } velocity
             ? TimeSpan.FromSeconds(Math.Clamp(depth / velocity, 180, 1800))
             : Lasting;
@@ -50,13 +56,6 @@ public static class DayThermal
     {
         if (step is not { UsableTopAglM: { } top, ConvectiveVelocityScaleMs: { } wStar } || top <= depthM)
             return over(depthM);
-        var (low, high) = (depthM, 4 * depthM);
-        for (var i = 0; i < 40; i++)
-        {
-            var middle = (low + high) / 2;
-            (low, high) = over(middle).At(Height.FromMetres(top)).CentreUpdraftMs < wStar ? (middle, high) : (low, middle);
-        }
-
-        return over(high);
+        return over(Root.Between(profileM => over(profileM).At(Height.FromMetres(top)).CentreUpdraftMs - wStar, depthM, 4 * depthM));
     }
 }

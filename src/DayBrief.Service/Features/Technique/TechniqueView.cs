@@ -15,10 +15,10 @@ internal sealed record TechniqueView(Pilot Pilot, TechniqueFacts? Facts, double 
     /// <summary>The view for a pilot; asks for the study when it is not there yet. Null on a day without usable thermals.</summary>
     public static TechniqueView? For(Brief brief, Pilot pilot, Figures figures, TechniqueDesk desk, IBackgroundJobClient jobs)
     {
-        if (brief.Day.MaxUsableTop is null || DayThermal.Of(brief.Day) is not { } described || DayThermal.StrongestStep(brief.Day) is not { } step)
+        if (brief.Day.MaxUsableTop is null || DayThermal.StrongestStep(brief.Day) is not { } step)
             return null;
         var say = new Measures(figures);
-        var key = TechniqueKey.Of(described, pilot.Variometer);
+        var key = TechniqueKey.Of(DayThermal.Of(brief.Day, step), pilot.Variometer);
         var thermal = key.ToThermal();
         var (glider, wrong) = GliderOf(pilot);
         if (pilot.Polar is not null && wrong is null)
