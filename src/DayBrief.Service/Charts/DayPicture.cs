@@ -13,35 +13,29 @@ internal static class DayPicture
     {
         var plot = new DayPicturePlot(input);
         DayPictureAxes.Draw(plot);
-        Ranges(plot);
+        var ranges = Ranges(plot).ToArray();
+        foreach (var (low, high) in ranges)
+            plot.Drawing.Hatch([.. low, .. high.Reverse()], 4, 90, RangeHatch);
         Clouds(plot);
-        RangeEdges(plot);
+        // Over the clouds, which would hide them.
+        foreach (var (low, high) in ranges)
+            Edges(plot, low, high);
         DayPictureAxes.Limits(plot);
         Tops(plot);
         DayPictureLabels.Draw(plot);
         return plot.Drawing;
     }
 
-    private static void Ranges(DayPicturePlot plot)
-    {
-        foreach (var stretch in plot.Stretches(m => m is { P10M: not null, P90M: not null }))
-        {
-            var low = Line(plot, stretch, m => m.P10M!.Value);
-            var high = Line(plot, stretch, m => m.P90M!.Value);
-            plot.Drawing.Hatch([.. low, .. high.Reverse()], 4, 90, RangeHatch);
-        }
-    }
+    private static IEnumerable<(IReadOnlyList<Point> Low, IReadOnlyList<Point> High)> Ranges(DayPicturePlot plot) =>
+        plot.Stretches(m => m is { P10M: not null, P90M: not null })
+            .Select(stretch => (Line(plot, stretch, m => m.P10M!.Value), Line(plot, stretch, m => m.P90M!.Value)));
 
-    /// <summary>Over the clouds, which would hide them.</summary>
-    private static void RangeEdges(DayPicturePlot plot)
+    private static void Edges(DayPicturePlot plot, params ReadOnlySpan<IReadOnlyList<Point>> edges)
     {
-        foreach (var stretch in plot.Stretches(m => m is { P10M: not null, P90M: not null }))
+        foreach (var edge in edges)
         {
-            foreach (var edge in new[] { Line(plot, stretch, m => m.P10M!.Value), Line(plot, stretch, m => m.P90M!.Value) })
-            {
-                plot.Drawing.Polyline(edge, RangeEdge);
-                plot.Labels.Keep(edge);
-            }
+            plot.Drawing.Polyline(edge, RangeEdge);
+            plot.Labels.Keep(edge);
         }
     }
 
