@@ -67,6 +67,9 @@ public sealed class Language
     public static Language? Named(string? code) =>
         All.FirstOrDefault(language => string.Equals(language.Code, code, StringComparison.OrdinalIgnoreCase));
 
+    /// <summary>A site's own language, for what is sent to nobody in particular: English where it states none that there is.</summary>
+    public static Language OfSite(string? code) => Named(code) ?? English;
+
     /// <summary>The reader's language: asked for in the link, else remembered, else the site's, else the browser's first that
     /// we have, else English.</summary>
     public static Language Of(HttpRequest request, string? ofSite = null) =>

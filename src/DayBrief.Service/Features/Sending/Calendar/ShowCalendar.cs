@@ -43,7 +43,7 @@ internal static class ShowCalendar
 
     private static FileContentHttpResult File(IEnumerable<Revision> shown, SiteJson field, HttpContext context, DayCalendar calendar, PublicAddress address)
     {
-        var language = Language.Named(field.Language) ?? Language.English;
+        var language = Language.OfSite(field.Language);
         var bytes = calendar.Of(shown, field.Name ?? "DayBrief", language, id => address.Link($"/briefs/{id}", context.Request));
         context.Response.Headers.CacheControl = "no-cache";
         return TypedResults.File(bytes, CalendarText.MediaType, entityTag: new EntityTagHeaderValue($"\"{Revision.HashOf(bytes)[..32]}\""));

@@ -24,7 +24,7 @@ internal static class ShowFeed
     {
         if (sites.Find(site) is not { Sending.Feed: true } field)
             return NotFoundPage.Result("page [not found]");
-        var language = Language.Named(field.Language) ?? Language.English;
+        var language = Language.OfSite(field.Language);
         var (name, path) = (field.Name ?? site, $"/fields/{Uri.EscapeDataString(site)}");
         var entries = notices.Latest(site, Most).Select(Entry).ToArray();
         var feed = new AtomFeed(

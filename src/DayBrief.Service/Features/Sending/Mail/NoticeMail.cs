@@ -16,7 +16,7 @@ internal sealed class NoticeMail(PublishedFiles files, PublicAddress address, In
     /// <exception cref="SendFailedException">The signed sheet is not there.</exception>
     public async Task<MimeMessage> MessageAsync(Notice notice, MadeBrief made, SiteJson site, MailboxAddress from, string to)
     {
-        var language = Language.Named(site.Language) ?? Language.English;
+        var language = Language.OfSite(site.Language);
         var text = NoticeText.Of(notice, made, language);
         var name = NoticeText.Line(site.Name ?? site.Id ?? "DayBrief");
         var message = new MimeMessage { Subject = text.Subject, Date = notice.At, MessageId = IdOf(notice.Id, from) };

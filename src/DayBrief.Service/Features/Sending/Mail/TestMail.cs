@@ -11,7 +11,7 @@ internal static class TestMail
 {
     public static MimeMessage Message(SiteJson site, MailboxAddress from, string to, DateTimeOffset now)
     {
-        var language = Language.Named(site.Language) ?? Language.English;
+        var language = Language.OfSite(site.Language);
         var name = NoticeText.Line(site.Name ?? site.Id ?? "DayBrief");
         var message = new MimeMessage
         {

@@ -46,7 +46,7 @@ internal sealed class WebhookClient : IDisposable
     /// <exception cref="SendFailedException">The other side has not taken it, or has not said so in time.</exception>
     public Task<string> SendAsync(WebhookJson webhook, Notice notice, MadeBrief made, SiteJson site, CancellationToken stopping)
     {
-        var text = NoticeText.Of(notice, made, Language.Named(site.Language) ?? Language.English);
+        var text = NoticeText.Of(notice, made, Language.OfSite(site.Language));
         var id = _installation.IdOf($"webhook {notice.Id}").ToString();
         return PostAsync(webhook, id, JsonSerializer.Serialize(WebhookBody.Of(notice, text, site, _address), Json.Line), stopping);
     }
