@@ -75,6 +75,31 @@ public sealed record Site
     /// <summary>The site's own limits; those it does not state are null.</summary>
     public SiteLimits Limits { get; init; } = new();
 
+    /// <summary>Divergence of the air aloft as people here find it, 1/s: it sinks by this share of its height each second. Null
+    /// when not stated.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside −0.0001 to 0.0001 1/s.</exception>
+    public double? SinkingPerSecond
+    {
+        get;
+        init => field = value is { } known ? Guard.Finite(known, -1e-4, 1e-4) : null;
+    }
+
+    /// <summary>Cooling of the free air over the day, K/h; null when not stated.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside −3 to 3 K/h.</exception>
+    public double? CoolingKelvinsPerHour
+    {
+        get;
+        init => field = value is { } known ? Guard.Finite(known, -3, 3) : null;
+    }
+
+    /// <summary>Entrainment ratio at the layer's top; null when not stated.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 1.</exception>
+    public double? EntrainmentRatio
+    {
+        get;
+        init => field = value is { } known ? Guard.Finite(known, 0, 1) : null;
+    }
+
     /// <summary>How people launch here; empty when not stated.</summary>
     public ImmutableArray<LaunchMethod> LaunchMethods { get; init; } = [];
 

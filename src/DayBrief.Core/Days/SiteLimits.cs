@@ -24,6 +24,25 @@ public sealed record SiteLimits
     /// <summary>Wind across the runway, by the pilot's experience.</summary>
     public CrosswindLimits Crosswind { get; init; } = new();
 
+    /// <summary>How low and how steep anybody is advised to circle.</summary>
+    public CirclingLimits Circling { get; init; } = new();
+
+    /// <summary>Visibility below which the site does not launch, m.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 50 000 m.</exception>
+    public double? LeastVisibilityM
+    {
+        get;
+        init => field = value is { } known ? Guard.Finite(known, 0, 50_000) : null;
+    }
+
+    /// <summary>Base above the field of the lowest cloud that covers more than half of the sky, below which the site does not launch.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 5000 m.</exception>
+    public Height? LeastCloudCeiling
+    {
+        get;
+        init => field = value is { } known ? Height.FromMetres(Guard.Finite(known.Metres, 0, 5000)) : null;
+    }
+
     /// <summary>Height above sea level to which the airspace lets gliders climb here, as the site states it.</summary>
     public Altitude? Ceiling { get; init; }
 
@@ -37,6 +56,14 @@ public sealed record SiteLimits
 /// <summary>Greatest wind across the runway by experience; null where the site sets none.</summary>
 public sealed record CrosswindLimits
 {
+    /// <summary>For everybody; the groups' own hold where they are less.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
+    public Speed? Anybody
+    {
+        get;
+        init => field = SiteLimits.NotNegative(value);
+    }
+
     /// <summary>For pilots before their first solo (with an instructor).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
     public Speed? BeforeSolo

@@ -17,6 +17,12 @@ internal static class SiteErrorText
     private static Func<double, string>? Shown(string? field, SiteUnitsTyped typed) => field switch
     {
         "elevation" or "usableDepth" or "ceiling" => value => $"{typed.Height(value)} {typed.HeightUnit}",
+        ['c', 'i', 'r', 'c', 'l', 'i', 'n', 'g', ..] or "lowBelow" or "leastCeiling" => value => $"{typed.Height(value)} {typed.HeightUnit}",
+        ['b', 'a', 'n', 'k', ..] => value => $"{value:0}°",
+        "lowMargin" => value => $"{value:0} %",
+        "leastVisibility" => value => $"{value / 1000:0} km",
+        "sinking" => value => $"{value * SiteLimitFields.SinkingUnits:0}·10⁻⁶/s",
+        "cooling" => value => $"{value:0} °C/h",
         "usableClimb" => value => $"{typed.Ms(value)} {typed.SpeedUnit}",
         ['l', 'i', 'm', 'i', 't', ..] => value => $"{typed.Knots(value)} {typed.SpeedUnit}",
         _ => null,

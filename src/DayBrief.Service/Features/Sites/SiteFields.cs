@@ -53,17 +53,11 @@ public sealed class SiteFields
             ["usableDepth"] = units.Height(site.UsableDepthM ?? Site.DefaultUsableDepthM),
             ["usableClimb"] = units.Ms(site.UsableClimbMs ?? Site.DefaultUsableClimbMs),
             ["variation"] = SiteUnitsTyped.Number(site.MagneticVariationDeg, 1),
-            ["limitWind"] = units.Knots(site.Limits?.WindKt),
-            ["limitGust"] = units.Knots(site.Limits?.GustKt),
-            ["limitBeforeSolo"] = units.Knots(site.Limits?.CrosswindKt?.BeforeSolo),
-            ["limitLocalSolo"] = units.Knots(site.Limits?.CrosswindKt?.LocalSolo),
-            ["limitCrossCountry"] = units.Knots(site.Limits?.CrosswindKt?.CrossCountry),
-            ["ceiling"] = units.Height(site.Limits?.CeilingM),
-            ["ceilingNote"] = site.Limits?.CeilingNote,
             ["launchMethods"] = string.Join(',', site.LaunchMethods ?? []),
             ["standingNotes"] = site.StandingNotes,
             ["emergencyLine"] = site.EmergencyLine,
         };
+        SiteLimitFields.Put(site, units, values);
         RunwayFields.Put(site, values);
         return new(values.Where(field => !string.IsNullOrEmpty(field.Value)).ToDictionary(field => field.Key, field => field.Value!));
     }

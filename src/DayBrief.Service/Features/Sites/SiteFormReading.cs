@@ -25,8 +25,8 @@ internal static partial class SiteFormReading
             UsableClimbMs = numbers.Of("usableClimb", before?.UsableClimbMs, fields.Typed.InMs),
             MagneticVariationDeg = variation,
             Runways = [.. runways.Select(row => row.Runway)],
-            Limits = Limits(fields, before?.Limits, numbers),
         };
+        site = SiteLimitFields.Read(site, fields, before, numbers);
         return (site, [.. Told(errors), .. Told(() => site.ToSite()).Select(error => AtItsField(error, runways)), .. Id(site.Id)]);
     }
 
@@ -45,25 +45,6 @@ internal static partial class SiteFormReading
         StandingNotes = fields.NullIfEmpty("standingNotes"),
         EmergencyLine = fields.NullIfEmpty("emergencyLine"),
     };
-
-    private static SiteLimitsJson? Limits(SiteFields fields, SiteLimitsJson? before, TypedNumbers numbers)
-    {
-        var typed = fields.Typed;
-        double? Knots(string field, double? exact) => numbers.Of(field, exact, typed.InKnots);
-        var across = new CrosswindLimitsJson(
-            Knots("limitBeforeSolo", before?.CrosswindKt?.BeforeSolo),
-            Knots("limitLocalSolo", before?.CrosswindKt?.LocalSolo),
-            Knots("limitCrossCountry", before?.CrosswindKt?.CrossCountry));
-        var limits = new SiteLimitsJson
-        {
-            WindKt = Knots("limitWind", before?.WindKt),
-            GustKt = Knots("limitGust", before?.GustKt),
-            CrosswindKt = across == new CrosswindLimitsJson() ? null : across,
-            CeilingM = numbers.Of("ceiling", before?.CeilingM, typed.Metres),
-            CeilingNote = fields.NullIfEmpty("ceilingNote"),
-        };
-        return limits == new SiteLimitsJson() ? null : limits;
-    }
 
     private static IReadOnlyList<ProblemError> Told(FieldErrors errors) => Told(errors.ThrowIfAny);
 
@@ -109,13 +90,26 @@ internal static partial class SiteFormReading
         "usableDepthM" => "usableDepth",
         "usableClimbMs" => "usableClimb",
         "magneticVariationDeg" => "variation",
-        "limits.windKt" => "limitWind",
-        "limits.gustKt" => "limitGust",
+        "limits.windKt" or "windLimitKt" => "limitWind",
+        "limits.gustKt" or "gustLimitKt" => "limitGust",
         "limits.crosswindKt.beforeSolo" => "limitBeforeSolo",
         "limits.crosswindKt.localSolo" => "limitLocalSolo",
         "limits.crosswindKt.crossCountry" => "limitCrossCountry",
+        "crosswindLimitKt" => "limitAnybody",
         "limits.ceilingM" => "ceiling",
         "limits.ceilingNote" => "ceilingNote",
+        "leastCirclingHeightM.beforeSolo" => "circlingBeforeSolo",
+        "leastCirclingHeightM.localSolo" => "circlingLocalSolo",
+        "leastCirclingHeightM.crossCountry" => "circlingCrossCountry",
+        "steepestBankDeg.beforeSolo" => "bankBeforeSolo",
+        "steepestBankDeg.localSolo" => "bankLocalSolo",
+        "steepestBankDeg.crossCountry" => "bankCrossCountry",
+        "lowStallMarginPct" => "lowMargin",
+        "lowBelowM" => "lowBelow",
+        "leastVisibilityM" => "leastVisibility",
+        "leastCeilingM" => "leastCeiling",
+        "sinkingPerS" => "sinking",
+        "coolingKPerH" => "cooling",
         _ => field.Split('[')[0],
     };
 

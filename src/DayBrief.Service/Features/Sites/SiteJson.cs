@@ -41,6 +41,42 @@ public sealed record SiteJson
 
     public SiteLimitsJson? Limits { get; init; }
 
+    /// <summary>Nobody of the group circles below it, above the field.</summary>
+    public ByExperienceJson? LeastCirclingHeightM { get; init; }
+
+    /// <summary>Steepest bank advised to the group.</summary>
+    public ByExperienceJson? SteepestBankDeg { get; init; }
+
+    /// <summary>Least margin over the stall in the turn low down, per cent.</summary>
+    public double? LowStallMarginPct { get; init; }
+
+    /// <summary>Height above the field up to which it is low.</summary>
+    public double? LowBelowM { get; init; }
+
+    /// <summary>The same as <c>limits.windKt</c>; of two the smaller holds.</summary>
+    public double? WindLimitKt { get; init; }
+
+    /// <summary>The same as <c>limits.gustKt</c>; of two the smaller holds.</summary>
+    public double? GustLimitKt { get; init; }
+
+    /// <summary>For everybody; <c>limits.crosswindKt</c> holds where a group's own is smaller.</summary>
+    public double? CrosswindLimitKt { get; init; }
+
+    /// <summary>Visibility below which the site does not launch.</summary>
+    public double? LeastVisibilityM { get; init; }
+
+    /// <summary>Base above the field of broken or overcast cloud below which the site does not launch.</summary>
+    public double? LeastCeilingM { get; init; }
+
+    /// <summary>Divergence of the air aloft: it sinks by this share of its height each second.</summary>
+    public double? SinkingPerS { get; init; }
+
+    /// <summary>Cooling of the free air over the day.</summary>
+    public double? CoolingKPerH { get; init; }
+
+    /// <summary>Entrainment ratio at the layer's top.</summary>
+    public double? Entrainment { get; init; }
+
     /// <summary>Any of winch, aerotow, car-tow, self-launch, bungee.</summary>
     public IReadOnlyList<string>? LaunchMethods { get; init; }
 
@@ -73,6 +109,18 @@ public sealed record SiteJson
         TerrainKind = site.TerrainKind is { } kind ? Choice.NameOf(kind) : null,
         MagneticVariationDeg = site.MagneticVariationDegrees,
         Limits = SiteLimitsJson.Of(site.Limits),
+        LeastCirclingHeightM = ByExperienceJson.Of(site.Limits.Circling.LeastHeight, height => height.Metres),
+        SteepestBankDeg = ByExperienceJson.Of(site.Limits.Circling.SteepestBankDegrees, degrees => degrees),
+        LowStallMarginPct = site.Limits.Circling.LowMarginPct,
+        LowBelowM = site.Limits.Circling.LowBelow?.Metres,
+        WindLimitKt = Json.Rounded(site.Limits.Wind?.Knots, 2),
+        GustLimitKt = Json.Rounded(site.Limits.Gust?.Knots, 2),
+        CrosswindLimitKt = Json.Rounded(site.Limits.Crosswind.Anybody?.Knots, 2),
+        LeastVisibilityM = site.Limits.LeastVisibilityM,
+        LeastCeilingM = site.Limits.LeastCloudCeiling?.Metres,
+        SinkingPerS = site.SinkingPerSecond,
+        CoolingKPerH = site.CoolingKelvinsPerHour,
+        Entrainment = site.EntrainmentRatio,
         LaunchMethods = site.LaunchMethods.IsEmpty ? null : [.. site.LaunchMethods.Select(Choice.NameOf)],
         Language = site.Language,
         StandingNotes = site.StandingNotes,

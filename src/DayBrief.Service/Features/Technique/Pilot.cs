@@ -1,4 +1,5 @@
 using System.Globalization;
+using DayBrief.Days;
 using DayBrief.Flight.Gliders;
 using DayBrief.Flight.Instruments;
 using DayBrief.Service.Infrastructure;
@@ -6,19 +7,6 @@ using DayBrief.Units;
 using Microsoft.AspNetCore.WebUtilities;
 
 namespace DayBrief.Service.Features.Technique;
-
-/// <summary>How much a pilot has flown, which decides how much the advice says.</summary>
-internal enum Experience
-{
-    /// <summary>Before the first solo: with an instructor.</summary>
-    BeforeSolo,
-
-    /// <summary>Solo near the field.</summary>
-    LocalSolo,
-
-    /// <summary>Flies cross-country.</summary>
-    CrossCountry,
-}
 
 /// <summary>The variometers to choose from.</summary>
 internal enum VarioChoice

@@ -1,3 +1,4 @@
+using DayBrief.Days;
 using DayBrief.Service.Charts;
 
 namespace DayBrief.Service.Features.Technique;

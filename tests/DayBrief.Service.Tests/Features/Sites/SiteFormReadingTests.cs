@@ -11,6 +11,8 @@ public sealed class SiteFormReadingTests
          "groundCover":"crops","groundWetness":"dry","runways":[{"designator":"08","headingDeg":81.26,"surface":"grass","headingMagneticDeg":77.3},{"designator":"26","headingDeg":261,"headingMagneticDeg":257}],
          "usableDepthM":701,"usableClimbMs":0.73,"units":"feet-and-knots","terrainKind":"mountains","magneticVariationDeg":4.03,
          "limits":{"windKt":25.25,"crosswindKt":{"beforeSolo":8},"ceilingM":2900,"ceilingNote":"lower at weekends"},
+         "leastCirclingHeightM":{"beforeSolo":443.3,"crossCountry":300},"steepestBankDeg":{"localSolo":35.5},"lowStallMarginPct":27.5,"lowBelowM":611.1,
+         "gustLimitKt":31.13,"crosswindLimitKt":18.26,"leastVisibilityM":1234.56,"leastCeilingM":321.1,"sinkingPerS":4.5678E-06,"coolingKPerH":0.2345,"entrainment":0.23456,
          "launchMethods":["winch"],"language":"de","standingNotes":"Call.","emergencyLine":"112",
          "automation":{"soundingAddress":"https://example.org/{yyyy}","soundingAt":"06:10"}}
         """);
@@ -33,7 +35,7 @@ public sealed class SiteFormReadingTests
         Assert.Equal(304.8, site.ElevationM!.Value, tolerance: 1e-9);
         Assert.Equal(762, site.UsableDepthM!.Value, tolerance: 1e-9);
         Assert.Equal(2 * 1852.0 / 3600, site.UsableClimbMs!.Value, tolerance: 1e-9);
-        Assert.Equal(30, site.Limits!.GustKt);
+        Assert.Equal(30, site.GustLimitKt);
     }
 
     [Fact]
@@ -66,6 +68,22 @@ public sealed class SiteFormReadingTests
     [InlineData("runwayTrue-1", "400", "runwayTrue-1")]
     [InlineData("usableDepth", "10", "usableDepth")]
     [InlineData("terrainKind", "swamp", "terrainKind")]
+    [InlineData("circlingBeforeSolo", "100", "circlingBeforeSolo")]
+    [InlineData("circlingLocalSolo", "low", "circlingLocalSolo")]
+    [InlineData("circlingCrossCountry", "99999", "circlingCrossCountry")]
+    [InlineData("bankBeforeSolo", "10", "bankBeforeSolo")]
+    [InlineData("bankLocalSolo", "61", "bankLocalSolo")]
+    [InlineData("bankCrossCountry", "-1", "bankCrossCountry")]
+    [InlineData("lowMargin", "5", "lowMargin")]
+    [InlineData("lowBelow", "1", "lowBelow")]
+    [InlineData("limitWind", "101", "limitWind")]
+    [InlineData("limitGust", "101", "limitGust")]
+    [InlineData("limitAnybody", "101", "limitAnybody")]
+    [InlineData("leastVisibility", "51", "leastVisibility")]
+    [InlineData("leastCeiling", "-1", "leastCeiling")]
+    [InlineData("sinking", "101", "sinking")]
+    [InlineData("cooling", "9", "cooling")]
+    [InlineData("entrainment", "2", "entrainment")]
     [InlineData("launchMethods", "winch,catapult", "launchMethods")]
     public void What_is_wrong_is_told_at_its_field(string field, string typed, string told) =>
         Assert.Contains(told, SiteFormReading.Read(Typed((field, typed)), Kept).Errors.Select(error => error.Field));
@@ -78,6 +96,34 @@ public sealed class SiteFormReadingTests
         var error = SiteFormReading.Read(fields, Kept).Errors.Single();
         Assert.Equal("Needs a number from -1640 ft to 19685 ft.", SiteErrorText.Of(error, fields, Language.English));
         Assert.StartsWith("Nötig ist", SiteErrorText.Of(error, fields, Language.German), StringComparison.Ordinal);
+    }
+
+    /// <summary>100 m is 328 ft, 3000 m is 9843 ft (1 ft is 0.3048 m, exact [SI]); the others are the contract's own numbers.</summary>
+    [Theory]
+    [InlineData("circlingLocalSolo", "1", "Needs a number from 328 ft to 9843 ft.")]
+    [InlineData("bankLocalSolo", "1", "Needs a number from 15° to 60°.")]
+    [InlineData("lowMargin", "1", "Needs a number from 15 % to 60 %.")]
+    [InlineData("leastVisibility", "99", "Needs a number from 0 km to 50 km.")]
+    [InlineData("sinking", "999", "Needs a number from -100·10⁻⁶/s to 100·10⁻⁶/s.")]
+    [InlineData("cooling", "99", "Needs a number from -3 °C/h to 3 °C/h.")]
+    public void The_range_of_a_limit_is_told_in_its_own_unit(string field, string typed, string told)
+    {
+        var fields = Typed((field, typed));
+        Assert.Equal(told, SiteErrorText.Of(SiteFormReading.Read(fields, Kept).Errors.Single(), fields, Language.English));
+    }
+
+    /// <summary>1 ft is 0.3048 m, exact [SI]; a limit goes back to where it stood.</summary>
+    [Fact]
+    public void Limits_are_typed_in_the_units_of_the_site()
+    {
+        var (site, errors) = SiteFormReading.Read(
+            Typed(("circlingLocalSolo", "1000"), ("bankBeforeSolo", "28"), ("limitGust", "33"), ("leastVisibility", "1,5"), ("leastCeiling", "1000"), ("sinking", "4")), Kept);
+        Assert.Empty(errors);
+        Assert.Equal(304.8, site.LeastCirclingHeightM!.LocalSolo!.Value, tolerance: 1e-9);
+        Assert.Equal(443.3, site.LeastCirclingHeightM.BeforeSolo);
+        Assert.Equal((28, 33, null), (site.SteepestBankDeg!.BeforeSolo, site.GustLimitKt, site.Limits!.GustKt));
+        Assert.Equal((1500, 4e-6), (site.LeastVisibilityM, site.SinkingPerS));
+        Assert.Equal(304.8, site.LeastCeilingM!.Value, tolerance: 1e-9);
     }
 
     [Fact]
