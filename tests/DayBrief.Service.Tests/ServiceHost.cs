@@ -81,7 +81,7 @@ public sealed class ServiceHost : IAsyncDisposable
     {
         await _factory.DisposeAsync();
         LogProvider.SetCurrentLogProvider(null);
-        SpinWait.SpinUntil(IsFolderFree, TimeSpan.FromMinutes(1));
+        SpinWait.SpinUntil(IsFolderFree, Eventually.Limit);
     }
 
     private bool IsFolderFree()
@@ -117,7 +117,7 @@ public sealed class ServiceHost : IAsyncDisposable
         factory.UseKestrel(0);
         factory.StartServer();
         // On a busy machine the port may still be about to be bound.
-        if (!SpinWait.SpinUntil(() => AddressesOf(factory).Any(address => !address.EndsWith(":0", StringComparison.Ordinal)), TimeSpan.FromMinutes(1)))
+        if (!SpinWait.SpinUntil(() => AddressesOf(factory).Any(address => !address.EndsWith(":0", StringComparison.Ordinal)), Eventually.Limit))
             throw new InvalidOperationException($"The service did not start:\n{string.Join('\n', Log.Lines)}");
         return factory;
     }

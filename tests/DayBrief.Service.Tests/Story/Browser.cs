@@ -17,8 +17,14 @@ internal static class Browser
     private static IBrowser? _browser;
 
     /// <summary>A browser that knows nothing yet: no cookies, no copies, no workers.</summary>
-    public static async Task<IBrowserContext> ContextAsync(BrowserNewContextOptions options) =>
-        await (await RunningAsync()).NewContextAsync(options);
+    public static async Task<IBrowserContext> ContextAsync(BrowserNewContextOptions options)
+    {
+        var context = await (await RunningAsync()).NewContextAsync(options);
+        // Limits that only end what never comes: no test is about how fast this machine is.
+        Assertions.SetDefaultExpectTimeout((float)Eventually.Limit.TotalMilliseconds);
+        context.SetDefaultTimeout((float)Eventually.Limit.TotalMilliseconds);
+        return context;
+    }
 
     public static async Task StopAsync()
     {

@@ -29,7 +29,7 @@ public sealed partial class DutyDayTests
         Assert.Equal(new Uri(host.Address, $"/briefs/{id}").ToString(), await ScannedAsync(phone.Context, id));
 
         await AmendAsync(desk, id);
-        await Assertions.Expect(phone.Page.GetByText("Cirrus arrives early.").First).ToBeVisibleAsync(new() { Timeout = 20_000 });
+        await Assertions.Expect(phone.Page.GetByText("Cirrus arrives early.").First).ToBeVisibleAsync();
         await Assertions.Expect(phone.Page.GetByText("What changed from revision 1")).ToBeVisibleAsync();
         await Assertions.Expect(phone.Page.Locator(".figures .value").Nth(1)).ToHaveTextAsync("3,500 ft");
 
@@ -40,7 +40,7 @@ public sealed partial class DutyDayTests
         await phone.Context.SetOfflineAsync(false);
 
         await WithdrawAsync(desk, id);
-        await Assertions.Expect(phone.Page.GetByText("Front is early, nobody flies on this.").First).ToBeVisibleAsync(new() { Timeout = 40_000 });
+        await Assertions.Expect(phone.Page.GetByText("Front is early, nobody flies on this.").First).ToBeVisibleAsync();
         await phone.Page.GotoAsync($"/briefs/{id}/sheet");
         await Assertions.Expect(phone.Page.GetByText("Withdrawn").First).ToBeVisibleAsync();
     }

@@ -30,7 +30,7 @@ public sealed partial class OfflineTests
         await today.GotoAsync("/");
         await Assertions.Expect(today.Locator("#copy")).ToContainTextAsync("No connection.");
         await phone.Context.SetOfflineAsync(false);
-        await Assertions.Expect(today.Locator("#copy")).ToBeHiddenAsync(new() { Timeout = 20_000 });
+        await Assertions.Expect(today.Locator("#copy")).ToBeHiddenAsync();
     }
 
     [Fact]
@@ -134,7 +134,7 @@ public sealed partial class OfflineTests
         Assert.SkipWhen(slow == 0, "This browser does not let a test delay what a worker fetches.");
         Assert.Contains(".r1.", await phone.StateAsync());
         await Assertions.Expect(phone.Page.Locator("#copy")).ToContainTextAsync("No connection.");
-        await Assertions.Expect(phone.Page.Locator("#copy")).ToHaveAttributeAsync("data-state", $"{id}.r2.20260521", new() { Timeout = 15_000 });
+        await Assertions.Expect(phone.Page.Locator("#copy")).ToHaveAttributeAsync("data-state", $"{id}.r2.20260521");
     }
 
     private static readonly IEqualityComparer<IEnumerable<string>> SameSet =

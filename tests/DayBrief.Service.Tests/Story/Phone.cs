@@ -32,15 +32,8 @@ internal sealed class Phone : IAsyncDisposable
     public async Task KeptAsync(params string[] paths)
     {
         string[] kept = [];
-        for (var tries = 0; tries < 100; tries++)
-        {
-            kept = await CopiesAsync();
-            if (paths.All(kept.Contains))
-                return;
-            await Task.Delay(100, TestContext.Current.CancellationToken);
-        }
-
-        Assert.Fail($"Kept after ten seconds: {string.Join(' ', kept)}");
+        await Eventually.TrueAsync(
+            async () => paths.All((kept = await CopiesAsync()).Contains), () => $"Kept: {string.Join(' ', kept)}", TestContext.Current.CancellationToken);
     }
 
     public Task<string> StateAsync() => Page.Locator("#copy").GetAttributeAsync("data-state")!;

@@ -69,7 +69,7 @@ public sealed class PhoneTests(ServiceHost host)
         await using var phone = await Phone.OpenAsync(host);
         var page = phone.Page;
         await page.GotoAsync("/briefs/demo-broad");
-        await Assertions.Expect(page.GetByText("Finding it")).ToBeVisibleAsync(new() { Timeout = 60_000 });
+        await Assertions.Expect(page.GetByText("Finding it")).ToBeVisibleAsync();
         await page.SelectOptionAsync("#glider", "open");
         await page.GetByText("Show for me").ClickAsync();
         await page.GotoAsync("/briefs/demo-broad");

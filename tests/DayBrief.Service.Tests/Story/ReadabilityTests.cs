@@ -161,6 +161,6 @@ public sealed class ReadabilityTests(ServiceHost host)
     private static async Task LoadAsync(Phone phone, string path)
     {
         await phone.Page.GotoAsync(path);
-        await Assertions.Expect(phone.Page.Locator("[data-working]")).ToHaveCountAsync(0, new() { Timeout = 60_000 });
+        await Assertions.Expect(phone.Page.Locator("[data-working]")).ToHaveCountAsync(0);
     }
 }

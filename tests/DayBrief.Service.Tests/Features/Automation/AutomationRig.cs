@@ -34,7 +34,7 @@ internal sealed class AutomationRig : IDisposable
         services.AddBriefs();
         services.AddOutgoing(configuration);
         services.AddAutomation();
-        services.AddSingleton(new FetchLimits { Whole = TimeSpan.FromSeconds(5), FirstDelay = TimeSpan.FromMilliseconds(20), LongestDelay = TimeSpan.FromMilliseconds(100) });
+        services.AddSingleton(new FetchLimits { Whole = TimeSpan.FromMinutes(2), Silence = TimeSpan.FromMinutes(2), FirstDelay = TimeSpan.FromMilliseconds(20), LongestDelay = TimeSpan.FromMilliseconds(100) });
         _services = services.BuildServiceProvider();
         // As the first tick of a start does.
         _ = Ledger;

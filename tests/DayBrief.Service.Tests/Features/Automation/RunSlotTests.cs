@@ -100,9 +100,12 @@ public sealed class RunSlotTests : IAsyncLifetime
     {
         using var rig = Rig(null, _server.At("/silent").ToString());
         rig.Clock.Now = Morning.AddMinutes(72);
-        using var stopping = new CancellationTokenSource(TimeSpan.FromMilliseconds(300));
+        using var stopping = new CancellationTokenSource();
         var slot = Assert.Single(rig.Get<DueRuns>().Now());
-        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => rig.Get<RunSlot>().RunAsync(slot, stopping.Token));
+        var running = rig.Get<RunSlot>().RunAsync(slot, stopping.Token);
+        await Eventually.TrueAsync(() => _server.Requests == 1, TestContext.Current.CancellationToken);
+        await stopping.CancelAsync();
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => running);
         Assert.Equal((RunState.Waiting, rig.Clock.Now), (rig.Run(AutomationJob.Sounding).State, rig.Run(AutomationJob.Sounding).NextAt));
         Assert.Equal(slot.Key, Assert.Single(rig.Get<DueRuns>().Now()).Key);
     }

@@ -78,7 +78,7 @@ public sealed class SetUpTests
     internal static string Link(ServiceHost host)
     {
         // It is printed when the service has started, which may be a moment after it answers.
-        SpinWait.SpinUntil(() => host.Log.Lines.Any(IsLink), TimeSpan.FromSeconds(10));
+        SpinWait.SpinUntil(() => host.Log.Lines.Any(IsLink), Eventually.Limit);
         var line = host.Log.Lines.Single(IsLink);
         return line[line.IndexOf("/set-up", StringComparison.Ordinal)..];
     }

@@ -35,17 +35,10 @@ public sealed partial class PageWeightTests(ServiceHost host)
         Assert.InRange(script.Length, 1, 6143);
     }
 
-    private async Task LoadedAsync(string path)
-    {
-        for (var tries = 0; tries < 300; tries++)
-        {
-            if (!(await host.Client().GetStringAsync(path, TestContext.Current.CancellationToken)).Contains("data-working", StringComparison.Ordinal))
-                return;
-            await Task.Delay(200, TestContext.Current.CancellationToken);
-        }
-
-        Assert.Fail("The technique has not been computed within a minute.");
-    }
+    private Task LoadedAsync(string path) => Eventually.TrueAsync(
+        async () => !(await host.Client().GetStringAsync(path, TestContext.Current.CancellationToken)).Contains("data-working", StringComparison.Ordinal),
+        () => "The technique has not been computed.",
+        TestContext.Current.CancellationToken);
 
     private async Task<int> WeightAsync(string path)
     {

@@ -45,13 +45,22 @@ public sealed class BackUpTests
     public async Task A_backup_taken_while_others_write_is_whole()
     {
         using var rig = new AutomationRig(Evening);
-        var database = rig.Get<Database>();
-        using var stop = new CancellationTokenSource();
-        var writing = Task.Run(() => Write(database, stop.Token), TestContext.Current.CancellationToken);
+        var (written, stopping) = (0, TestContext.Current.CancellationToken);
+        using var stop = CancellationTokenSource.CreateLinkedTokenSource(stopping);
+        var writing = Task.Run(() => WriteTwins(rig.Get<Database>(), ref written, stop.Token), stopping);
         for (var copy = 0; copy < 10; copy++)
-            Assert.Equal(RunCode.BackedUp, rig.Get<BackUp>().Run(Slot.ByHand(AutomationJob.Backup, Slot.Installation, new(2026, 6, 23), Evening.AddSeconds(copy))).Code);
+        {
+            // Each copy begins while the writer is at it, however slow it is: not before it has got on since the last.
+            var before = Volatile.Read(ref written);
+            await Eventually.TrueAsync(() => Volatile.Read(ref written) > before, stopping);
+            var run = rig.Get<BackUp>().Run(Slot.ByHand(AutomationJob.Backup, Slot.Installation, new(2026, 6, 23), Evening.AddSeconds(copy)));
+            Assert.Equal(RunCode.BackedUp, run.Code);
+            var (first, second) = Twins(Path.Combine(rig.Data, "backups", run.Figures[0]));
+            Assert.True(first == second && first >= before, $"copy {copy} holds {first} beside {second}; {before} had been written before");
+        }
+
         await stop.CancelAsync();
-        Assert.True(await writing > 10, "something was written meanwhile");
+        await writing;
     }
 
     [Fact]
@@ -81,12 +90,38 @@ public sealed class BackUpTests
             Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite, Assert.Single(rig.Get<BackUp>().Kept()).UnixFileMode);
     }
 
-    private static int Write(Database database, CancellationToken stop)
+    /// <summary>The same number in two documents, far apart, within one write: a copy made between the two would show it.</summary>
+    private static void WriteTwins(Database database, ref int written, CancellationToken stop)
     {
-        var written = 0;
-        for (; !stop.IsCancellationRequested; written++)
-            database.Write("filler", filler => filler.Upsert(new LiteDB.BsonDocument { ["_id"] = written % 500, ["text"] = new string('x', 2000) }));
-        return written;
+        while (!stop.IsCancellationRequested)
+        {
+            var number = written + 1;
+            database.Write("filler", filler =>
+            {
+                filler.Upsert(Numbered("first", number));
+                filler.Upsert(Numbered($"between {number % 50}", number));
+                filler.Upsert(Numbered("second", number));
+            });
+            Volatile.Write(ref written, number);
+        }
+
+        static LiteDB.BsonDocument Numbered(string id, int number) => new() { ["_id"] = id, ["number"] = number, ["text"] = new string('x', 2000) };
+    }
+
+    private static (int First, int Second) Twins(string backup)
+    {
+        var folder = Directory.CreateTempSubdirectory("daybrief-twins-").FullName;
+        try
+        {
+            ZipFile.ExtractToDirectory(backup, folder);
+            using var store = new LiteDB.LiteDatabase(Assert.Single(Directory.GetFiles(folder)));
+            var filler = store.GetCollection("filler");
+            return (filler.FindById("first")["number"].AsInt32, filler.FindById("second")["number"].AsInt32);
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
     }
 
     private static MadeBrief Brief(AutomationRig rig) => rig.Get<BriefDesk>().Make(new()
