@@ -14,8 +14,8 @@ internal static class GroundHazards
     /// <summary>Cold worth a line: no more than 5 °C. Common practice, no source.</summary>
     public const double ColdC = 5;
 
-    /// <summary>Thermals that last until so shortly before sunset tempt to land late: 90 min. Common practice, no source.</summary>
-    public const double LastLightMinutes = 90;
+    /// <summary>Thermals that last until so shortly before sunset tempt to land late: 60 min. Common practice, no source.</summary>
+    public const double LastLightMinutes = 60;
 
     public static IEnumerable<Hazard?> Of(Brief brief)
     {
@@ -49,6 +49,6 @@ internal static class GroundHazards
 
     private static Hazard? LastLight(Brief brief) =>
         brief.Day.Times.Last is { } last && brief.Day.Sun.Sunset is { } sunset && (sunset - last).TotalMinutes < LastLightMinutes
-            ? new(HazardKind.LastLight) { From = sunset }
+            ? new(HazardKind.LastLight) { From = last, To = sunset }
             : null;
 }

@@ -61,7 +61,7 @@ public sealed class HazardTableTests
         ["cold"] = (HazardKind.Cold, Quiet with { MaxC = 5.1 }, Quiet with { MaxC = 5 }),
         ["ultraviolet"] = (HazardKind.Ultraviolet, Sunlit(45.6), Sunlit(44.8)),
         ["sudden end"] = (HazardKind.SuddenEnd, Quiet with { Kind = ThermalKind.Broad }, Quiet with { Kind = ThermalKind.ShortLived }),
-        ["last light"] = (HazardKind.LastLight, Quiet with { LastBeforeSunset = TimeSpan.FromMinutes(90) }, Quiet with { LastBeforeSunset = TimeSpan.FromMinutes(89) }),
+        ["last light"] = (HazardKind.LastLight, Quiet with { LastBeforeSunset = TimeSpan.FromMinutes(60) }, Quiet with { LastBeforeSunset = TimeSpan.FromMinutes(59) }),
     };
 
     public static TheoryData<string> Rows => [.. Table.Keys];

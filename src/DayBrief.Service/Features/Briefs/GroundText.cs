@@ -1,23 +1,41 @@
 using DayBrief.Days;
+using DayBrief.Service.Languages;
+using static DayBrief.Service.Features.Briefs.HazardText;
 
 namespace DayBrief.Service.Features.Briefs;
 
 /// <summary>Words for the launch point: thin air by launch method, heat, cold, sun, the end of the day.</summary>
 internal static class GroundText
 {
-    public static string Of(Hazard hazard, Site site, Reader reader) => hazard.Kind switch
+    public static IReadOnlyDictionary<HazardKind, CautionWords> Words { get; } = new Dictionary<HazardKind, CautionWords>
     {
-        HazardKind.DensityAltitude => ThinAir(hazard, site, reader),
-        HazardKind.Heat => reader.Say($"Up to {Reader.Temperature(hazard.Value!.Value)}: drink, shade, hat; gliders in the sun heat up quickly."),
-        HazardKind.Cold => reader.Say($"No more than {Reader.Temperature(hazard.Value!.Value)}: cold feet and hands fly badly."),
-        HazardKind.Ultraviolet => reader.Say($"UV index up to {hazard.Value!.Value:0} under a clear sky: hat, sun glasses, cream; the launch point has no shade, and there is more of it aloft."),
-        HazardKind.SuddenEnd => reader["Lift stops within minutes when the sun goes. Be high or be home before shade comes."],
-        _ => reader.Say($"Thermals may last until shortly before sunset at {reader.Time(hazard.From!.Value)}: be down when your rules ask for it."),
+        [HazardKind.DensityAltitude] = new(
+            Language.Text("Thin air at launch"),
+            (hazard, reader) => reader.Say($"as at {Height(hazard, reader)}: longer run, flatter climb"),
+            ThinAir),
+        [HazardKind.Heat] = CautionWords.Of(
+            Language.Text("Heat"),
+            (hazard, reader) => reader.Say($"{Reader.Temperature(hazard.Value!.Value)}: drink, shade, hat"),
+            (hazard, reader) => reader.Say($"Up to {Reader.Temperature(hazard.Value!.Value)}: drink, shade, hat; gliders in the sun heat up quickly.")),
+        [HazardKind.Cold] = CautionWords.Of(
+            Language.Text("Cold"),
+            (hazard, reader) => reader.Say($"{Reader.Temperature(hazard.Value!.Value)}: warm feet and hands"),
+            (hazard, reader) => reader.Say($"No more than {Reader.Temperature(hazard.Value!.Value)}: cold feet and hands fly badly.")),
+        [HazardKind.Ultraviolet] = CautionWords.Of(
+            Language.Text("Sunburn"),
+            (hazard, reader) => reader.Say($"UV index {hazard.Value!.Value:0}: hat, glasses, cream"),
+            (hazard, reader) => reader.Say($"UV index up to {hazard.Value!.Value:0} under a clear sky: hat, sun glasses, cream; the launch point has no shade, and there is more of it aloft.")),
+        [HazardKind.LastLight] = CautionWords.Of(
+            Language.Text("Last light"),
+            (_, reader) => reader["lift may outlast the light: be down by your rules"],
+            (hazard, reader) => hazard.To is { } sunset
+                ? reader.Say($"The last thermals come less than an hour before sunset at {reader.Time(sunset)}: be down when your rules ask for it.")
+                : reader["The last thermals come in the hour before sunset: be down when your rules ask for it."]),
     };
 
     private static string ThinAir(Hazard hazard, Site site, Reader reader)
     {
-        var height = reader.Height(hazard.Value!.Value);
+        var height = Height(hazard, reader);
         var methods = site.LaunchMethods.Select(method => Method(method, reader)).ToArray();
         return methods.Length == 0
             ? reader.Say($"Density altitude about {height} at the day's maximum: longer ground run, slower climb on tow or winch.")

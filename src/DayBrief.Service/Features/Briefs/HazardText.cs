@@ -1,4 +1,5 @@
 using DayBrief.Days;
+using DayBrief.Units;
 
 namespace DayBrief.Service.Features.Briefs;
 
@@ -7,7 +8,9 @@ namespace DayBrief.Service.Features.Briefs;
 /// docs/cautions.md.</remarks>
 internal static class HazardText
 {
-    public static string Title(Hazard hazard, Reader reader) => reader[HazardTitle.Of(hazard)];
+    public static string Title(Hazard hazard, Reader reader) => Title(hazard.Kind, reader);
+
+    public static string Title(HazardKind kind, Reader reader) => reader[CautionWords.All[kind].Title];
 
     /// <summary>All of it.</summary>
     /// <param name="hazard">The hazard.</param>
@@ -15,17 +18,12 @@ internal static class HazardText
     /// <param name="reader">Who reads.</param>
     public static string Of(Hazard hazard, Site site, Reader reader)
     {
-        var text = hazard.Kind switch
-        {
-            <= HazardKind.Downdraught and not (HazardKind.WindOverLimit or HazardKind.GustOverLimit) => StormText.Of(hazard, reader),
-            <= HazardKind.WindGradient => WindText.Of(hazard, reader),
-            <= HazardKind.Oxygen => HeightText.Of(hazard, reader),
-            _ => GroundText.Of(hazard, site, reader),
-        };
-        return hazard.Kind is HazardKind.LastLight ? text : (hazard.From, hazard.To) switch
+        var text = CautionWords.All[hazard.Kind].Text(hazard, site, reader);
+        return (hazard.From, hazard.To) switch
         {
             ({ } from, { } to) => $"{reader.Time(from)}–{reader.Time(to)}: {text}",
             ({ } from, null) => reader.Say($"From {reader.Time(from)}: {text}"),
+            (null, { } to) => reader.Say($"Until {reader.Time(to)}: {text}"),
             _ => text,
         };
     }
@@ -40,4 +38,10 @@ internal static class HazardText
         (WindSource.Ascent, _) => reader["this morning"],
         _ => reader["expected"],
     };
+
+    /// <summary>The figure of a caution that is a speed of the wind.</summary>
+    public static string Wind(Hazard hazard, Reader reader) => reader.WindSpeed(Speed.FromMetresPerSecond(hazard.Value!.Value));
+
+    /// <summary>The figure of a caution that is a height.</summary>
+    public static string Height(Hazard hazard, Reader reader) => reader.Height(hazard.Value!.Value);
 }

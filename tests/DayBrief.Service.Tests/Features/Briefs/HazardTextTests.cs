@@ -1,4 +1,5 @@
 using DayBrief.Days;
+using DayBrief.Service.Infrastructure;
 using DayBrief.Service.Languages;
 using DayBrief.Units;
 
@@ -47,16 +48,42 @@ public sealed class HazardTextTests
 
     public static TheoryData<HazardKind> Kinds => [.. Enum.GetValues<HazardKind>()];
 
-    /// <summary>Whatever is known of it: figure, time, source, or nothing but its kind where a figure is not needed.</summary>
+    /// <summary>Whatever is known of it: figure, time, source, limit.</summary>
     [Theory]
     [MemberData(nameof(Kinds))]
-    public void Every_caution_has_its_own_title_and_words_in_each_language(HazardKind kind)
+    public void Every_caution_has_title_line_and_words_of_its_own_in_each_language(HazardKind kind)
     {
         var hazard = Crosswind with { Kind = kind, About = "X" };
-        var english = Reader.Of(Field);
-        var german = Reader.Of(Field, language: Language.German);
-        Assert.NotEqual(HazardText.Of(hazard, Field, english), HazardText.Of(hazard, Field, german));
-        Assert.False(string.IsNullOrWhiteSpace(HazardText.Title(hazard, german)));
-        Assert.Single(Enum.GetValues<HazardKind>(), other => HazardTitle.Of(hazard with { Kind = other }) == HazardTitle.Of(hazard));
+        foreach (var reader in new[] { Reader.Of(Field), Reader.Of(Field, language: Language.German) })
+        {
+            var all = Enum.GetValues<HazardKind>().Select(other => hazard with { Kind = other }).ToArray();
+            var (title, text) = (HazardText.Title(kind, reader), HazardText.Of(hazard, Field, reader));
+            Assert.False(string.IsNullOrWhiteSpace(title));
+            Assert.Single(all, other => HazardText.Title(other, reader) == title);
+            Assert.Single(all, other => HazardText.Of(other, Field, reader) == text);
+            Assert.False(string.IsNullOrWhiteSpace(LineOf(hazard, reader).Text));
+        }
+
+        Assert.NotEqual(LineOf(hazard, Reader.Of(Field)).Text, LineOf(hazard, Reader.Of(Field, language: Language.German)).Text);
     }
+
+    /// <summary>The key of the words in the table of Core is the code that programs read.</summary>
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void The_table_names_the_code_of_its_kind(HazardKind kind) =>
+        Assert.Equal(Choice.NameOf(kind), CautionTable.All[kind].Words);
+
+    /// <summary>About 48 characters of the page's type go into a line of a phone of 390 px: name, time and what to do in two at most.</summary>
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void A_line_is_short(HazardKind kind)
+    {
+        foreach (var reader in new[] { Reader.Of(Field), Reader.Of(Field, language: Language.German) })
+        {
+            var line = LineOf(Crosswind with { Kind = kind }, reader);
+            Assert.InRange($"{line.Title} {line.Time}: {line.Text}".Length, 20, 2 * 46);
+        }
+    }
+
+    private static CautionLine LineOf(Hazard hazard, Reader reader) => CautionLine.Of(new(hazard.Kind, [hazard]), reader);
 }

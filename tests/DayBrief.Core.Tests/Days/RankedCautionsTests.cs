@@ -1,0 +1,42 @@
+namespace DayBrief.Days;
+
+/// <summary>The worst comes first, and none that is serious is lost among what follows.</summary>
+public sealed class RankedCautionsTests
+{
+    [Fact]
+    public void Sunburn_comes_after_thunder_and_is_minor()
+    {
+        var ranked = RankedCautions.Of([new(HazardKind.Ultraviolet, 7), new(HazardKind.Cold, 2), new(HazardKind.Heat, 31), new(HazardKind.Thunder)]);
+        Assert.Equal([HazardKind.Thunder, HazardKind.Heat], ranked.All.Take(2).Select(caution => caution.Kind));
+        Assert.True(ranked.All[0].IsSerious);
+        Assert.All(ranked.All.Skip(2), caution => Assert.True(caution.IsMinor));
+    }
+
+    [Fact]
+    public void A_fourth_serious_one_is_named_with_the_worst()
+    {
+        var ranked = RankedCautions.Of([new(HazardKind.Thunder), new(HazardKind.WindOverLimit, 12), new(HazardKind.GustOverLimit, 15), new(HazardKind.WindAloft, 15), new(HazardKind.Heat, 31)]);
+        Assert.Equal(3, ranked.Worst.Count());
+        Assert.Equal([HazardKind.WindAloft], ranked.SeriousRest.Select(caution => caution.Kind));
+        Assert.Equal(2, ranked.Rest.Count());
+    }
+
+    [Fact]
+    public void Several_of_a_kind_are_one_caution_that_the_worst_leads()
+    {
+        var mild = new Hazard(HazardKind.Crosswind, 5) { About = "06/24" };
+        var worse = new Hazard(HazardKind.Crosswind, 8) { About = "16/34", Risk = new(Harm.Accident, Chance.Stated) };
+        var caution = Assert.Single(RankedCautions.Of([mild, worse]).All);
+        Assert.Equal([worse, mild], caution.Hazards);
+        Assert.True(caution.IsSerious);
+    }
+
+    /// <summary>Whatever the day, the order is by harm times chance.</summary>
+    [Fact]
+    public void All_kinds_stand_in_order_of_harm_times_chance()
+    {
+        var products = RankedCautions.Of(Enum.GetValues<HazardKind>().Select(kind => new Hazard(kind))).All.Select(caution => caution.Risk.Product).ToArray();
+        Assert.Equal(products.OrderDescending(), products);
+        Assert.Equal(Enum.GetValues<HazardKind>().Length, products.Length);
+    }
+}
