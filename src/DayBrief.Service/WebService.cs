@@ -2,6 +2,7 @@ using DayBrief.Service.Features;
 using DayBrief.Service.Features.Automation;
 using DayBrief.Service.Features.Briefs;
 using DayBrief.Service.Features.Desk;
+using DayBrief.Service.Features.Flights;
 using DayBrief.Service.Features.People;
 using DayBrief.Service.Features.Phone;
 using DayBrief.Service.Features.Sending;
@@ -91,6 +92,7 @@ internal static class WebService
         app.MapPeople();
         var api = app.MapGroup("/api/v1");
         api.MapSoundings();
+        api.MapFlights();
         app.MapSites(api);
         app.MapBriefs(api);
         app.MapDesk();

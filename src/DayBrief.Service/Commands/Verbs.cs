@@ -18,6 +18,7 @@ internal static class Verbs
             DayCommand.Create(),
             BriefCommand.Create(),
             CentreCommand.Create(),
+            FlightCommand.Create(),
             HealthCommand.Create(),
         };
         var parsed = root.Parse(args);

@@ -15,6 +15,7 @@ public sealed partial class HouseRules
         ["Soundings"] = ["Units", "Texts", "Numerics", "Thermodynamics"],
         ["Reports"] = ["Units", "Texts"],
         ["Updrafts"] = ["Units"],
+        ["Logs"] = ["Units", "Texts", "Numerics"],
         ["BoundaryLayer"] = ["Units", "Numerics", "Thermodynamics", "Soundings", "Updrafts"],
         ["Flight"] = ["Units", "Texts", "Numerics", "Updrafts"],
         ["Days"] = ["Units", "Texts", "Numerics", "Thermodynamics", "Soundings", "Reports", "BoundaryLayer", "Flight"],
@@ -28,6 +29,7 @@ public sealed partial class HouseRules
         ["Features/People"] = ["Infrastructure", "Languages"],
         ["Features/Sites"] = ["Infrastructure", "Languages", "Features.People"],
         ["Features/Soundings"] = ["Charts", "Infrastructure", "Languages", "Features.People"],
+        ["Features/Flights"] = ["Features.Soundings", "Infrastructure"],
         ["Features/Technique"] = ["Charts", "Infrastructure", "Languages"],
         ["Features/Briefs"] = ["Charts", "Features.Sites", "Features.Soundings", "Features.Technique", "Features.People", "Infrastructure", "Languages"],
         ["Features/Desk"] = ["Charts", "Features.Sites", "Features.Soundings", "Features.Technique", "Features.People", "Features.Arrivals", "Features.Briefs", "Infrastructure", "Languages"],
@@ -36,7 +38,7 @@ public sealed partial class HouseRules
         ["Features/Sending"] = ["Features.Arrivals", "Features.Sites", "Features.People", "Features.Briefs", "Infrastructure", "Languages"],
         ["Features/Phone"] = ["Features.Briefs", "Features.Sites", "Features.Technique", "Features.People", "Infrastructure", "Languages"],
         ["Features/Centring"] = ["Charts", "Infrastructure"],
-        ["Commands"] = ["Charts", "Features.Sites", "Features.Soundings", "Features.Briefs", "Features.Centring", "Infrastructure", "Languages"],
+        ["Commands"] = ["Charts", "Features.Flights", "Features.Sites", "Features.Soundings", "Features.Briefs", "Features.Centring", "Infrastructure", "Languages"],
     };
 
     [Fact]

@@ -28,6 +28,25 @@ public sealed class VerbsTests
         Assert.NotEmpty(JsonDocument.Parse(run.Error).RootElement.GetProperty("errors")[0].GetProperty("detail").GetString()!);
     }
 
+    /// <summary>Two fixes of the public example of the format; names in the head never come out.</summary>
+    [Fact]
+    public async Task Flight_prints_one_line_a_flight_without_names()
+    {
+        var file = Path.GetTempFileName();
+        await File.WriteAllTextAsync(
+            file,
+            "AXXX987\nHFDTE120726\nHFPLTPILOTINCHARGE:Johanna Made\nB1101355206343N00006198WA0058700558\nB1101365206343N00006198WA0058800558\n",
+            TestContext.Current.CancellationToken);
+        var run = await RunAsync("flight", file);
+        File.Delete(file);
+        Assert.Equal(0, run.Exit);
+        var flight = JsonDocument.Parse(run.Output).RootElement;
+        Assert.Equal("2026-07-12T11:01:35Z", flight.GetProperty("firstFix").GetString());
+        Assert.Equal((2, "pressure"), (flight.GetProperty("fixes").GetInt32(), flight.GetProperty("heightFrom").GetString()));
+        Assert.Equal("XXX", flight.GetProperty("source").GetProperty("recorder").GetString());
+        Assert.DoesNotContain("Johanna", run.Output + run.Error, StringComparison.OrdinalIgnoreCase);
+    }
+
     [Theory]
     [InlineData("no-such-verb")]
     [InlineData("analyse")]
@@ -42,6 +61,7 @@ public sealed class VerbsTests
     [InlineData("day")]
     [InlineData("centre")]
     [InlineData("brief")]
+    [InlineData("flight")]
     public async Task Every_verb_explains_itself(string verb)
     {
         var run = await RunAsync(verb, "--help");
