@@ -31,6 +31,7 @@ internal static class WebService
         });
         // Its line for each request holds the whole address, and with it the tokens of links.
         builder.Logging.AddFilter("Microsoft.AspNetCore.Hosting.Diagnostics", LogLevel.Warning);
+        builder.Services.AddSingleton(new QuietStart(builder.Logging));
         AddServices(builder.Services, builder.Configuration);
         var app = builder.Build();
         Map(app);

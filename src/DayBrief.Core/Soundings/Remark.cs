@@ -20,6 +20,12 @@ public enum Severity
 /// <param name="Level">The level it is about, if it is about one.</param>
 public sealed record Remark(Severity Severity, string Code, Words Words, Pressure? Level = null)
 {
+    /// <summary>It is a question to whoever gave the ascent: the value is used as it stands, but hardly anywhere is it so.</summary>
+    public bool Asks { get; init; }
+
+    /// <summary>It says that something of the input was not used.</summary>
+    public bool LeavesOut => LeftOut.Codes.Contains(Code);
+
     /// <summary>The words in English.</summary>
     public string Message => Words.ToString();
 }

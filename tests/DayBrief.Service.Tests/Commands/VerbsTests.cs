@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Net.Sockets;
 using System.Text.Json;
 
 namespace DayBrief.Service.Commands;
@@ -120,13 +121,34 @@ public sealed class VerbsTests
             study.GetProperty("ranking").EnumerateArray().Select(way => way.GetProperty("way").GetString()!).Order(StringComparer.Ordinal));
     }
 
-    private static async Task<(int Exit, string Output, string Error)> RunAsync(params string[] args)
+    /// <summary>Whoever starts it a second time must read what to do, not the insides of a web server.</summary>
+    [Fact]
+    public async Task A_port_in_use_is_told_in_one_line()
+    {
+        using var taken = new TcpListener(System.Net.IPAddress.Loopback, 0);
+        taken.Start();
+        var address = $"http://127.0.0.1:{((System.Net.IPEndPoint)taken.LocalEndpoint).Port}";
+        var data = Directory.CreateTempSubdirectory("daybrief-port-").FullName;
+        var run = await RunAsync(["serve"], ("ASPNETCORE_URLS", address), ("DAYBRIEF_DATA", data));
+        Directory.Delete(data, recursive: true);
+        Assert.Equal(1, run.Exit);
+        var line = Assert.Single(run.Error.Split('\n', StringSplitOptions.RemoveEmptyEntries));
+        Assert.Contains(address, line, StringComparison.Ordinal);
+        Assert.Contains("ASPNETCORE_URLS", line, StringComparison.Ordinal);
+        Assert.DoesNotContain("   at ", run.Output + run.Error, StringComparison.Ordinal);
+    }
+
+    private static Task<(int Exit, string Output, string Error)> RunAsync(params string[] args) => RunAsync(args, []);
+
+    private static async Task<(int Exit, string Output, string Error)> RunAsync(string[] args, params (string Name, string Value)[] environment)
     {
         var start = new ProcessStartInfo("dotnet", [typeof(Program).Assembly.Location, .. args])
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };
+        foreach (var (name, value) in environment)
+            start.Environment[name] = value;
         using var process = Process.Start(start)!;
         var output = process.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
         var error = process.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);

@@ -11,13 +11,18 @@ internal sealed class RemarkList
     private readonly List<Remark> _kept = [];
     private readonly OrderedDictionary<string, (Severity Severity, int Count)> _counts = [];
 
-    public void Add(Severity severity, string code, Words message, double? levelHpa = null)
+    /// <summary>A value that hardly occurs: it is used as it stands, and whoever gave it is asked.</summary>
+    public void Ask(string code, Words message, double? levelHpa) => Add(Severity.Warning, code, message, levelHpa, asks: true);
+
+    public void Add(Severity severity, string code, Words message, double? levelHpa = null) => Add(severity, code, message, levelHpa, asks: false);
+
+    private void Add(Severity severity, string code, Words message, double? levelHpa, bool asks)
     {
         var count = _counts.TryGetValue(code, out var known) ? known.Count + 1 : 1;
         _counts[code] = (severity, count);
         if (count <= KeptOfEachKind)
         {
-            _kept.Add(new(severity, code, message, levelHpa is { } hpa ? Pressure.FromHectopascals(hpa) : null));
+            _kept.Add(new(severity, code, message, levelHpa is { } hpa ? Pressure.FromHectopascals(hpa) : null) { Asks = asks });
         }
     }
 

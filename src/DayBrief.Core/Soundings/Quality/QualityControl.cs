@@ -20,6 +20,7 @@ internal static class QualityControl
         EnoughLevels(levels);
         levels = Thinning.Thin(levels, ascent.Remarks);
         var column = AirColumn.Of(levels);
+        ImplausibleGround.Check(column, ascent.Remarks);
         SuperadiabaticLayers.Check(column, ascent.Remarks);
         Gaps.Check(column, ascent.TurnsReported, ascent.Remarks);
         HeightCheck.Check(levels, ascent.Remarks);

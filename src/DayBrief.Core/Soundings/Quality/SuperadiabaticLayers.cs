@@ -14,6 +14,11 @@ internal static class SuperadiabaticLayers
     /// <summary>A superadiabatic layer on heated ground is rarely deeper. Common practice, no source.</summary>
     private const double ShallowM = 300;
 
+    /// <summary>From this fall of potential temperature on, a wrong value is likelier than the sun.</summary>
+    /// <remarks>The profile of [Dyer1974] from 2 to 100 m over ground that gives 400 W/m² to a light wind (friction velocity
+    /// 0.2 m/s) falls by 2 K; three times that is asked about, so that a screen on hot ground is not.</remarks>
+    private const double AskedKelvins = 6;
+
     public static void Check(IReadOnlyList<ColumnLevel> column, RemarkList remarks)
     {
         for (var i = 1; i < column.Count; i++)
@@ -36,6 +41,15 @@ internal static class SuperadiabaticLayers
     {
         var depth = top.HeightAglM - bottom.HeightAglM;
         var lapse = 1000 * (bottom.TemperatureC - top.TemperatureC) / Math.Max(depth, 1);
+        if (Theta(bottom) - Theta(top) > AskedKelvins)
+        {
+            remarks.Ask(
+                "superadiabatic-layer",
+                $"From {bottom.PressureHpa:0.#} to {top.PressureHpa:0.#} hPa it cools from {bottom.TemperatureC:0.0} to {top.TemperatureC:0.0} °C, {lapse:0.0} °C/km: far more than heated ground or a wet sensor makes. Are both values right?",
+                bottom.PressureHpa);
+            return;
+        }
+
         var shallow = isAtGround && depth <= ShallowM;
         var meaning = shallow ? Words.Of("usual over heated ground")
             : isAtGround ? Words.Of("heated ground, but deeper than usual; check it")

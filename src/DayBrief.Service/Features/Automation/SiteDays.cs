@@ -10,7 +10,7 @@ internal sealed class SiteDays(BriefStore briefs, RevisionStore revisions, Brief
     public MadeBrief? Find(string siteId, DateOnly date) =>
         Signed(siteId, date) is { } revision
             ? desk.Of(revision)
-            : Drafts(siteId, date).Select(desk.OfDraft).FirstOrDefault(made => made is not null);
+            : Drafts(siteId, date).Where(draft => draft.DiscardedAt is null).Select(desk.OfDraft).FirstOrDefault(made => made is not null);
 
     /// <summary>The day's draft or brief, computable or not.</summary>
     public string? IdOf(string siteId, DateOnly date) =>

@@ -26,11 +26,11 @@ internal static class BriefsFeature
 
     public static void MapBriefs(this WebApplication app, RouteGroupBuilder api)
     {
-        var briefs = api.MapGroup("").WithTags("Briefs").AskReaderCode(SiteOf);
+        var briefs = api.MapGroup("").WithTags("Briefs").AskReaderCode(SiteOf).HideDrafts();
         CreateBrief.Map(briefs);
         ShowBrief.MapApi(briefs);
         SignByApi.Map(briefs);
-        var pages = app.MapGroup("").AskReaderCode(SiteOf);
+        var pages = app.MapGroup("").AskReaderCode(SiteOf).HideDrafts();
         ShowBrief.MapPages(pages);
         ListBriefs.Map(app);
         PrintBrief.Map(pages);
@@ -46,6 +46,6 @@ internal static class BriefsFeature
         var parts = context.RequestServices;
         return context.GetRouteValue("id") is string id
             ? parts.GetRequiredService<BriefDesk>().Find(id)?.Inputs.Site.Id
-            : parts.GetRequiredService<CurrentBrief>().For(context.GetRouteValue("site") as string)?.Inputs.Site.Id;
+            : parts.GetRequiredService<CurrentBrief>().For(context.GetRouteValue("site") as string, context)?.Inputs.Site.Id;
     }
 }

@@ -8,15 +8,16 @@ namespace DayBrief.Service.Features.Briefs;
 internal sealed class CurrentBrief(BriefStore briefs, RevisionStore revisions, BriefDesk desk, Trial trial)
 {
     /// <summary>Today's signed brief (also when it was withdrawn: its readers must see that); else the newest signed; else, while
-    /// nothing has ever been signed, in a trial the newest draft and otherwise the demonstration.</summary>
+    /// nothing has ever been signed, for whoever tries it at the machine the newest draft and otherwise the demonstration.</summary>
     /// <param name="site">Only of this site; null for any.</param>
-    public MadeBrief? For(string? site)
+    /// <param name="asks">Who asks; null for nobody who may see drafts.</param>
+    public MadeBrief? For(string? site, HttpContext? asks = null)
     {
         if (Today().FirstOrDefault(revision => site is null || revision.SiteId == site) is { } today)
             return desk.Of(today);
         if (!revisions.IsEmpty)
             return revisions.Newest(site) is { } newest ? desk.Of(newest) : null;
-        var draft = trial.IsOn ? briefs.Newest().FirstOrDefault(draft => !draft.Demonstration && IsShown(draft)) : null;
+        var draft = asks is not null && trial.Allows(asks) ? briefs.Newest().FirstOrDefault(draft => draft is { Demonstration: false, DiscardedAt: null } && IsShown(draft)) : null;
         draft ??= briefs.Find(DemonstrationDays.First) is { } invented && IsShown(invented) ? invented : null;
         return draft is null ? null : desk.OfDraft(draft);
 

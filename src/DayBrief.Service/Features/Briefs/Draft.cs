@@ -27,6 +27,9 @@ public sealed record Draft
     /// <summary>What the brief is computed from; null while the fields do not yet make one.</summary>
     public BriefInputs? Inputs { get; init; }
 
+    /// <summary>When it was discarded; the next thing that is kept brings it back.</summary>
+    public DateTimeOffset? DiscardedAt { get; init; }
+
     /// <summary>Invented for demonstration.</summary>
     public bool Demonstration => Inputs?.Demonstration ?? false;
 }

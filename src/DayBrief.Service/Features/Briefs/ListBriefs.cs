@@ -8,7 +8,7 @@ namespace DayBrief.Service.Features.Briefs;
 /// <summary>A brief in the list of all.</summary>
 internal sealed record ListedBrief(string Id, DateOnly Date, string Site, string? Remark);
 
-/// <summary>All days that stay reachable: what was signed, and drafts while nothing has been; none of a site whose code this
+/// <summary>All days that stay reachable: what was signed, and the demonstration; drafts only for those who prepare them; none of a site whose code this
 /// reader has not given.</summary>
 internal static class ListBriefs
 {
@@ -19,20 +19,20 @@ internal static class ListBriefs
         var language = Language.Of(context.Request);
         return new(new Dictionary<string, object?>
         {
-            [nameof(BriefList.Briefs)] = Entries(briefs, revisions, language, site => ReaderCodeCheck.MayRead(context, site)),
+            [nameof(BriefList.Briefs)] = Entries(briefs, revisions, language, DraftAccess.MayRead(context), site => ReaderCodeCheck.MayRead(context, site)),
             [nameof(BriefList.In)] = language,
         });
     }
 
     private static IReadOnlyList<ListedBrief> Entries(
-        BriefStore briefs, RevisionStore revisions, Language language, Func<string, bool> mayRead)
+        BriefStore briefs, RevisionStore revisions, Language language, bool withDrafts, Func<string, bool> mayRead)
     {
         var signed = revisions.Newest().ToDictionary(revision => revision.BriefId);
         return
         [
             .. signed.Values.Where(revision => mayRead(revision.SiteId)).Select(revision => Entry(revision, revisions, language))
                 .Concat(briefs.Newest()
-                    .Where(draft => draft.Inputs is not null && !signed.ContainsKey(draft.Id) && mayRead(draft.SiteId))
+                    .Where(draft => draft is { Inputs: not null, DiscardedAt: null } && (withDrafts || draft.Demonstration) && !signed.ContainsKey(draft.Id) && mayRead(draft.SiteId))
                     .Select(draft => new ListedBrief(
                         draft.Id, draft.Date, draft.Inputs!.Site.Name ?? draft.SiteId,
                         language[draft.Demonstration ? "invented, for demonstration" : "draft, not signed [in a list]"])))

@@ -25,7 +25,7 @@ internal static class ShowBrief
     };
 
     private static IResult ShowCurrent(HttpContext context, string? site, CurrentBrief current, BriefPages pages) =>
-        current.For(site) is { } made
+        current.For(site, context) is { } made
             ? pages.Of(made, context)
             : site is null ? TypedResults.Redirect("/briefs") : WaitingPage.Result(context.Request);
 

@@ -26,7 +26,7 @@ internal static class DeskDay
                 site.Id!,
                 site.Name ?? site.Id!,
                 reader.Date(today),
-                [.. briefs.On(today).Where(draft => draft.SiteId == site.Id && !draft.Demonstration).Select(draft => BriefOf(draft, revisions, reader))],
+                [.. briefs.On(today).Where(draft => draft.SiteId == site.Id && draft is { Demonstration: false, DiscardedAt: null }).Select(draft => BriefOf(draft, revisions, reader))],
                 [.. Reminders(site.Id!, today, revisions, news, reader), .. news.Of(site.Id!, today, reader.Zone, language)]);
         }),
     ];

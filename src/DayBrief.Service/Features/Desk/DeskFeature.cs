@@ -15,5 +15,6 @@ internal static class DeskFeature
         KeepDraft.Map(app);
         SignDraft.Map(app);
         FollowDraft.Map(app);
+        DiscardDraft.Map(app);
     }
 }

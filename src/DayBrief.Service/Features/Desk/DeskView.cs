@@ -81,7 +81,9 @@ internal sealed class DeskViews(
     }
 
     private string? Notice(Draft draft, string? editor, Reader reader) =>
-        draft.Version > 0 && draft.EditedBy != editor && draft.EditedBy != Draft.ByItself && briefs.Find(draft.Id) is { } current && desk.Now - current.EditedAt < StillAtIt
+        draft.DiscardedAt is { } discarded
+            ? reader.Say($"This draft was discarded {reader.DateAndTime(discarded)} by {draft.EditedBy ?? reader["somebody"]}. \"Keep and show\" brings it back.")
+        : draft.Version > 0 && draft.EditedBy != editor && draft.EditedBy != Draft.ByItself && briefs.Find(draft.Id) is { } current && desk.Now - current.EditedAt < StillAtIt
             ? reader.Say($"{draft.EditedBy ?? reader["somebody"]} kept this draft at {reader.Time(draft.EditedAt)} and may still be at it. Nothing is overwritten: what both of you change is shown to you.")
             : null;
 

@@ -64,7 +64,7 @@ internal sealed class Keeping(
 
     /// <summary>Saying the same again is no new version, whoever says it.</summary>
     private static bool IsSame(Draft current, Draft next) =>
-        current.Fields is not null
+        current is { Fields: not null, DiscardedAt: null }
         && FieldsOf(current).Values.SequenceEqual(FieldsOf(next).Values)
         && (current.Inputs is null) == (next.Inputs is null);
 

@@ -24,14 +24,14 @@ internal static class FollowBrief
     }
 
     private static ServerSentEventsResult<string> FollowCurrent(
-        string? site, CurrentBrief current, BriefDesk desk, Following following, CancellationToken stopping) =>
-        Events(following.StatesAsync(() => BriefState.Of(current.For(site), desk.Now), stopping));
+        string? site, HttpContext context, CurrentBrief current, BriefDesk desk, Following following, CancellationToken stopping) =>
+        Events(following.StatesAsync(() => BriefState.Of(current.For(site, context), desk.Now), stopping));
 
     private static ServerSentEventsResult<string> Follow(string id, BriefDesk desk, Following following, CancellationToken stopping) =>
         Events(following.StatesAsync(() => BriefState.Of(desk.Find(id), desk.Now), stopping));
 
-    private static FileContentHttpResult TellCurrent(string? site, CurrentBrief current, BriefDesk desk, HttpResponse response) =>
-        Told(BriefState.Of(current.For(site), desk.Now), response);
+    private static FileContentHttpResult TellCurrent(string? site, HttpContext context, CurrentBrief current, BriefDesk desk) =>
+        Told(BriefState.Of(current.For(site, context), desk.Now), context.Response);
 
     private static FileContentHttpResult Tell(string id, BriefDesk desk, HttpResponse response) =>
         Told(BriefState.Of(desk.Find(id), desk.Now), response);

@@ -31,8 +31,8 @@ internal sealed record FollowedPage(string Root, MadeBrief? Made, string State, 
         var (current, desk) = (services.GetRequiredService<CurrentBrief>(), services.GetRequiredService<BriefDesk>());
         return (context.GetEndpoint() as RouteEndpoint)?.RoutePattern.RawText switch
         {
-            "/" => Page("", current.For(null)),
-            "/fields/{site}" when Value("site") is var site => Page($"/fields/{Uri.EscapeDataString(site)}", current.For(site)),
+            "/" => Page("", current.For(null, context)),
+            "/fields/{site}" when Value("site") is var site => Page($"/fields/{Uri.EscapeDataString(site)}", current.For(site, context)),
             Brief or Brief + "/revisions/{number:int}" when desk.Find(Value("id")) is { } made => Page($"/briefs/{made.Id}", made),
             Brief + "/sheet.pdf" or Brief + "/technique.pdf" when desk.Find(Value("id")) is { } made => Page($"/briefs/{made.Id}", made) with { IsPage = false },
             _ => null,

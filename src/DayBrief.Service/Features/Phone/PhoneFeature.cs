@@ -16,7 +16,7 @@ internal static class PhoneFeature
 
     public static void MapPhone(this WebApplication app)
     {
-        FollowBrief.Map(app.MapGroup("").AskReaderCode(BriefsFeature.SiteOf));
+        FollowBrief.Map(app.MapGroup("").AskReaderCode(BriefsFeature.SiteOf).HideDrafts());
         ShowManifest.Map(app);
         ServeWorker.Map(app);
         ShowOffline.Map(app);

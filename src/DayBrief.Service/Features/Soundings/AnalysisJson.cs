@@ -98,10 +98,10 @@ internal sealed record HeightWindJson(double? HeightM, double? WindDirectionDeg,
         Json.Rounded(wind.Height.Metres, 1), Json.Rounded(wind.Wind.FromDegrees, 1), Json.Rounded(wind.Wind.Speed.Knots, 2));
 }
 
-internal sealed record RemarkJson(Severity Severity, string Code, string Message, double? Level)
+internal sealed record RemarkJson(Severity Severity, string Code, string Message, double? Level, bool Asks)
 {
     public static RemarkJson Of(Remark remark) =>
-        new(remark.Severity, remark.Code, remark.Message, Json.Rounded(remark.Level?.Hectopascals, 2));
+        new(remark.Severity, remark.Code, remark.Message, Json.Rounded(remark.Level?.Hectopascals, 2), remark.Asks);
 }
 
 internal sealed record InversionJson(double? BaseAglM, double? TopAglM, double? BasePressureHpa, double? TopPressureHpa, double? StrengthC)

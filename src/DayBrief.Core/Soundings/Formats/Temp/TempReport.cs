@@ -45,6 +45,8 @@ internal static class TempReport
             usable.Find(ascent => ascent.IsNear(winds))?.Lend(winds);
         }
 
+        foreach (var lost in parts.Where(part => TempHeader.Read(part) is null && part.Groups.Count > 1 && !part.Groups.Exists(group => group.Text == "NIL")))
+            usable[0].Read.Warn("part-unreadable", $"{new Origin(lost.Line, lost.Name).Words}: its date or station cannot be read; the whole part is left out.");
         return [.. usable.Select(ascent => ascent.Close())];
     }
 
