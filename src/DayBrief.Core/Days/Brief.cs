@@ -50,7 +50,7 @@ public sealed record Brief
 
     /// <summary>Lowest height of 0 °C above the field; null when the ascent does not cross it.</summary>
     public Height? FreezingLevel =>
-        Ascent.FreezingLevels.Length > 0 ? Height.FromMetres(Ascent.FreezingLevels[0].Metres - FieldAboveAscentM) : null;
+        Ascent.FreezingLevel is { } level ? Height.FromMetres(level.Metres - FieldAboveAscentM) : null;
 
     /// <summary>Density altitude of the field at the day's highest temperature, by QNH where known, else by the ascent's pressure.</summary>
     public Altitude? DensityAltitude =>

@@ -17,8 +17,11 @@ public sealed record AerodromeForecast
     /// <summary>Location indicator.</summary>
     public required string Station { get; init; }
 
-    /// <summary>When it was issued, UTC.</summary>
+    /// <summary>When it was issued, UTC; day 0 where it does not say (some Norwegian and naval forecasts).</summary>
     public required DayTime Issued { get; init; }
+
+    /// <summary>When it was issued, or where it does not say, the begin of its validity.</summary>
+    public DayTime Dated => Issued.Day > 0 ? Issued : From ?? Issued;
 
     /// <summary>Replaces an earlier one (AMD).</summary>
     public bool IsAmended { get; init; }

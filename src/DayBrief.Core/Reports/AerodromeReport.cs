@@ -15,7 +15,7 @@ public sealed record AerodromeReport
     /// <summary>Location indicator.</summary>
     public required string Station { get; init; }
 
-    /// <summary>Time of observation, UTC.</summary>
+    /// <summary>Time of observation, UTC; day 0 where a NIL does not say.</summary>
     public required DayTime Time { get; init; }
 
     /// <summary>Made without a human observer.</summary>

@@ -7,22 +7,31 @@ namespace DayBrief.Reports;
 /// <summary>Takes the groups that reports and forecasts share, one by one.</summary>
 internal sealed class ConditionsReading
 {
-    private const double MetresPerMile = 1609.344;
-
     private readonly List<PresentWeather> _weather = [];
     private readonly List<CloudLayer> _clouds = [];
     private AerodromeConditions _conditions = new();
-    private int? _wholeMiles;
 
     public AerodromeConditions Result => _conditions with { Weather = [.. _weather], Clouds = [.. _clouds] };
 
-    /// <summary>False if the group is none of these.</summary>
-    public bool Take(string group, string? next) =>
+    /// <summary>Whether wind is stated already: a second one is of another time or report.</summary>
+    public bool HasWind => _conditions.Wind is not null;
+
+    public bool HasVisibility => _conditions.Visibility is not null || _conditions.IsCavok;
+
+    public bool HasClouds => _clouds.Count > 0 || _conditions.IsCavok || _conditions.IsObscured;
+
+    /// <summary>Cloud, vertical visibility, or a word for the sky or the end of weather.</summary>
+    public static bool IsSky(string group) =>
+        group is "CAVOK" or "NSW" or "SKC" or "CLR" or "NSC" or "NCD"
+        || GroupShapes.Cloud().IsMatch(group) || GroupShapes.VerticalVisibility().IsMatch(group);
+
+    /// <summary>False if the group is none of these, or states once more what was stated.</summary>
+    public bool Take(string group) =>
         Word(group)
         || Wind(group)
-        || Distance(group, next)
+        || Distance(group)
         || Cloud(group)
-        || WeatherGroup(group);
+        || Weather(group);
 
     private bool Word(string group)
     {
@@ -59,7 +68,7 @@ internal sealed class ConditionsReading
             return true;
         }
 
-        if (GroupShapes.Wind().Match(group) is not { Success: true } match || Number(match.Groups[1]) > 360)
+        if (HasWind || GroupShapes.Wind().Match(group) is not { Success: true } match || Number(match.Groups[1]) > 360)
         {
             return false;
         }
@@ -78,32 +87,29 @@ internal sealed class ConditionsReading
         return true;
     }
 
-    private bool Distance(string group, string? next)
+    private bool Distance(string group)
     {
-        if (GroupShapes.Metres().Match(group) is { Success: true } metres)
-        {
-            var seen = metres.Groups[1].Value == "9999" ? new Visibility(10_000, IsOrMore: true) : new Visibility(Number(metres.Groups[1])!.Value);
-            _conditions = _conditions.Visibility is null ? _conditions with { Visibility = seen } : _conditions with { LowestVisibility = seen };
-            return true;
-        }
-
-        if (group.Length == 1 && char.IsAsciiDigit(group[0]) && next is not null && GroupShapes.Miles().IsMatch(next))
-        {
-            _wholeMiles = group[0] - '0';
-            return true;
-        }
-
-        if (GroupShapes.Miles().Match(group) is not { Success: true } miles || Number(miles.Groups[3]) == 0)
+        if (VisibilityGroup.Read(group) is not var (seen, inDirection))
         {
             return false;
         }
 
-        var distance = (Number(miles.Groups[2])!.Value / (Number(miles.Groups[3]) ?? 1)) + (_wholeMiles ?? 0);
-        _wholeMiles = null;
-        _conditions = _conditions with
+        if (_conditions.Visibility is null && !inDirection)
         {
-            Visibility = new(distance * MetresPerMile, miles.Groups[1].Value == "P", miles.Groups[1].Value == "M"),
-        };
+            _conditions = _conditions with { Visibility = seen };
+            return true;
+        }
+
+        // Directions may come two or three; the worst counts. Without one before, it is all that is known.
+        if (_conditions.Visibility is null)
+        {
+            _conditions = _conditions with { Visibility = seen };
+        }
+        else if (_conditions.LowestVisibility is not { } known || seen.Metres < known.Metres)
+        {
+            _conditions = _conditions with { LowestVisibility = seen };
+        }
+
         return true;
     }
 
@@ -129,23 +135,11 @@ internal sealed class ConditionsReading
         return true;
     }
 
-    private bool WeatherGroup(string group)
+    private bool Weather(string group)
     {
-        if (GroupShapes.Weather().Match(group) is not { Success: true } match
-            || (match.Groups[2].Length == 0 && match.Groups[3].Length == 0))
-        {
-            return false;
-        }
-
-        var lead = match.Groups[1].Value;
-        var codes = match.Groups[3].Value;
-        _weather.Add(new(
-            group,
-            lead is "+" or "-" ? lead : "",
-            lead == "VC",
-            match.Groups[2].Length > 0 ? match.Groups[2].Value : null,
-            [.. Enumerable.Range(0, codes.Length / 2).Select(i => codes.Substring(2 * i, 2))]));
-        return true;
+        var weather = WeatherCode.Read(group);
+        _weather.AddRange(weather);
+        return weather.Count > 0;
     }
 
     private static CloudAmount AmountOf(string code) => code switch
@@ -163,7 +157,7 @@ internal sealed class ConditionsReading
     private static Speed? SpeedOf(double? value, string unit) => (value, unit) switch
     {
         (null, _) => null,
-        ({ } knots, "KT") => Speed.FromKnots(knots),
+        ({ } knots, "KT" or "KTS") => Speed.FromKnots(knots),
         ({ } ms, "MPS") => Speed.FromMetresPerSecond(ms),
         ({ } kmh, _) => Speed.FromKilometresPerHour(kmh),
     };

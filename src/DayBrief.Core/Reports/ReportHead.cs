@@ -19,13 +19,17 @@ internal sealed record ReportHead(string Station, DayTime Time, HashSet<string> 
             throw new InvalidReportException($"Line {report.Line}: {report.Kind} without a location indicator of four letters.", report.Line, station);
         }
 
-        var when = at + 1 < report.Groups.Count ? report.Groups[at + 1] : "";
-        if (TimeOf(GroupShapes.Time().Match(when)) is not { } time)
+        at = Flagged(report.Groups, at + 1, words);
+        var when = at < report.Groups.Count ? report.Groups[at] : "";
+        if (TimeOf(GroupShapes.HeadTime().Match(when)) is { } time)
         {
-            throw new InvalidReportException($"Line {report.Line}: {report.Kind} {station} without a time such as 211150Z.", report.Line, when);
+            return new(station, time, words, Flagged(report.Groups, at + 1, words));
         }
 
-        return new(station, time, words, Flagged(report.Groups, at + 2, words));
+        // A NIL may go without a time, and Norwegian and naval TAF have their validity alone.
+        return words.Contains("NIL") || (report.Kind == "TAF" && GroupShapes.Period().IsMatch(when))
+            ? new(station, default, words, at)
+            : throw new InvalidReportException($"Line {report.Line}: {report.Kind} {station} without a time such as 211150Z.", report.Line, when);
     }
 
     /// <summary>Day, hour and minute of three figures pairs; null if they make no time.</summary>
@@ -42,9 +46,11 @@ internal sealed record ReportHead(string Station, DayTime Time, HashSet<string> 
 
     private static int Flagged(List<string> groups, int at, HashSet<string> words)
     {
-        while (at < groups.Count && Flags.Contains(groups[at]))
+        while (at < groups.Count && (Flags.Contains(groups[at]) || GroupShapes.Correction().IsMatch(groups[at])))
         {
-            words.Add(groups[at++]);
+            // CCA, CCB … are corrections, in Canada also after the time.
+            words.Add(groups[at].StartsWith("CC", StringComparison.Ordinal) ? "COR" : groups[at]);
+            at++;
         }
 
         return at;

@@ -11,70 +11,65 @@ internal sealed record ReportText(string Kind, List<string> Groups, int Line)
     /// <summary>As written, in one line.</summary>
     public string Raw => $"{Kind} {string.Join(' ', Groups)}";
 
-    /// <summary>Finds all reports in a text: each begins with its kind, or after the end sign of the one before it, or with a
-    /// station and a time.</summary>
+    private bool IsNamed { get; init; }
+
+    private bool HasStation => Groups.Exists(group => GroupShapes.Station().IsMatch(group) && group != "AUTO");
+
+    /// <summary>Finds all reports in a text: each begins with its kind, or at the beginning of a line or after an end sign with
+    /// a station and a time. No report is ever made of two.</summary>
     public static List<ReportText> Split(string text)
     {
         var reports = new List<ReportText>();
+        var words = ReportWord.Of(text);
         ReportText? open = null;
         var kind = "";
-        foreach (var (word, line, next) in Words(text))
+        for (var i = 0; i < words.Count; i++)
         {
-            var bare = word.TrimEnd('=', '$');
-            if (bare is "METAR" or "SPECI" or "TAF")
+            var bare = words[i].Bare;
+            if (ReportBegin.IsKind(bare))
             {
                 // "TAF TAF" and "TAF AMD TAF" happen.
-                open = open is { Groups.Count: <= 1 } && open.Kind == bare ? open : Begin(reports, kind = bare, line);
-            }
-            else if (open is null && GroupShapes.Station().IsMatch(bare) && next is not null && GroupShapes.Time().IsMatch(next))
-            {
-                open = Begin(reports, kind, line);
+                kind = bare;
+                open = open is { HasStation: false, IsNamed: true } && open.Kind == bare ? open : Begin(reports, bare, words[i].Line, isNamed: true);
+                continue;
             }
 
-            if (open is not null && bare.Length > 0 && bare is not ("METAR" or "SPECI" or "TAF") && open.Groups.Count < MostGroups)
+            if (ReportBegin.IsBetween(words, i))
+            {
+                open = null;
+            }
+            else if (open is not { HasStation: false } && ReportBegin.IsHead(words, i, open is null || words[i].StartsLine))
+            {
+                open = Begin(reports, kind, words[i].Line, isNamed: false);
+            }
+
+            if (open is not null && bare.Length > 0 && open.Groups.Count < MostGroups)
             {
                 open.Groups.Add(bare);
             }
 
-            open = word.EndsWith('=') ? null : open;
+            open = words[i].Text.EndsWith('=') ? null : open;
         }
 
         return [.. reports.Where(report => report.Groups.Count > 0).Select(Known)];
     }
 
-    private static ReportText Begin(List<ReportText> reports, string kind, int line)
+    private static ReportText Begin(List<ReportText> reports, string kind, int line, bool isNamed)
     {
-        reports.Add(new(kind, [], line));
+        reports.Add(new(kind, [], line) { IsNamed = isNamed });
         return reports[^1];
     }
 
-    // Without a word before it, a period of validity after the time makes a TAF.
-    private static ReportText Known(ReportText report) =>
-        report.Kind.Length > 0 ? report : report with { Kind = report.Groups.Take(4).Any(group => GroupShapes.Period().IsMatch(group)) ? "TAF" : "METAR" };
-
-    private static IEnumerable<(string Word, int Line, string? Next)> Words(string text)
+    // Without its own word before it, a period of validity makes a TAF, and a NIL is of the kind of the bulletin.
+    private static ReportText Known(ReportText report)
     {
-        var line = 0;
-        (string Word, int Line)? held = null;
-        using var reader = new StringReader(text);
-        while (reader.ReadLine() is { } content)
+        if (report.IsNamed)
         {
-            line++;
-            foreach (var word in content.Replace("=", "= ", StringComparison.Ordinal).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))
-            {
-                var upper = word.ToUpperInvariant();
-                if (held is { } before)
-                {
-                    yield return (before.Word, before.Line, upper);
-                }
-
-                held = (upper, line);
-            }
+            return report;
         }
 
-        if (held is { } last)
-        {
-            yield return (last.Word, last.Line, null);
-        }
+        var isForecast = report.Groups.Take(5).Any(group => GroupShapes.Period().IsMatch(group));
+        var isNil = report.Groups.Take(4).Any(group => group is "NIL" or "CNL");
+        return report with { Kind = isForecast ? "TAF" : isNil && report.Kind.Length > 0 ? report.Kind : report.Kind == "SPECI" ? "SPECI" : "METAR" };
     }
 }

@@ -23,11 +23,16 @@ public static class TafReader
     private static AerodromeForecast Read(ReportText text)
     {
         var head = ReportHead.Read(text);
-        var period = head.First < text.Groups.Count ? Period(text.Groups[head.First]) : null;
-        var groups = text.Groups.Skip(head.First + (period is null ? 0 : 1)).ToList();
-        var remark = groups.IndexOf("RMK");
-        var body = new TafBody(period?.From, period?.To);
+        var first = head.First < text.Groups.Count ? text.Groups[head.First] : "";
+        var isOld = Period(first) is null && OldPeriod(first) is not null;
+        var period = Period(first) ?? OldPeriod(first);
+        var groups = GroupJoins.Of(text.Groups.Skip(head.First + (period is null ? 0 : 1)));
+        var remark = groups.FindIndex(group => group.StartsWith("RMK", StringComparison.Ordinal));
+        var body = new TafBody(period?.From, period?.To, isOld);
         body.TakeAll(remark < 0 ? groups : groups[..remark]);
+        var isNil = head.Words.Contains("NIL") || groups is ["NIL", ..];
+        var isCancelled = head.Words.Contains("CNL") || groups.Contains("CNL");
+        var remarks = string.Join(' ', [.. body.Remarks, .. remark < 0 ? [] : groups.Skip(remark + 1)]);
         return new()
         {
             Raw = text.Raw,
@@ -35,14 +40,14 @@ public static class TafReader
             Issued = head.Time,
             IsAmended = head.Words.Contains("AMD"),
             IsCorrected = head.Words.Contains("COR"),
-            IsNil = head.Words.Contains("NIL"),
-            IsCancelled = head.Words.Contains("CNL") || groups.Contains("CNL"),
+            IsNil = isNil,
+            IsCancelled = isCancelled,
             From = period?.From,
             To = period?.To,
-            Groups = head.Words.Contains("NIL") || head.Words.Contains("CNL") || groups.Contains("CNL") ? [] : [.. body.Groups],
+            Groups = isNil || isCancelled ? [] : [.. body.Groups],
             Maxima = [.. body.Maxima],
             Minima = [.. body.Minima],
-            Remarks = remark < 0 ? null : string.Join(' ', groups.Skip(remark + 1)),
+            Remarks = remarks.Length > 0 || remark >= 0 ? remarks : null,
             NotUnderstood = [.. body.NotUnderstood],
         };
     }
@@ -53,4 +58,17 @@ public static class TafReader
         && ReportHead.TimeOf(match.Groups[3].ValueSpan, match.Groups[4].ValueSpan, default) is { } to
             ? (from, to)
             : null;
+
+    private static (DayTime From, DayTime To)? OldPeriod(string group)
+    {
+        if (GroupShapes.OldPeriod().Match(group) is not { Success: true } match
+            || ReportHead.TimeOf(match.Groups[1].ValueSpan, match.Groups[2].ValueSpan, default) is not { } from
+            || ReportHead.TimeOf(match.Groups[1].ValueSpan, match.Groups[3].ValueSpan, default) is not { } to)
+        {
+            return null;
+        }
+
+        // An end that is not after the begin is on the next day; at the end of a month that is the 1st, which only a date tells.
+        return (from, to.Hour > from.Hour ? to : to with { Day = from.Day == 31 ? 1 : from.Day + 1 });
+    }
 }

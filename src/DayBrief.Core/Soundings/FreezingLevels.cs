@@ -23,4 +23,13 @@ public static class FreezingLevels
 
         return found;
     }
+
+    /// <summary>The lowest height above which it stays below 0 °C: what a pilot means by the freezing level.</summary>
+    /// <remarks>Not the first crossing of [AMS]: on a frosty morning that is the top of the cold air on the ground, with warm
+    /// air above it. Zero height where it freezes all the way up; null where the ascent ends above 0 °C.</remarks>
+    public static Height? Lasting(Profile profile)
+    {
+        var kelvins = profile.Kelvins;
+        return kelvins[^1] > Temperature.ZeroCelsius ? null : Of(profile) is [.., var last] ? last : Height.FromMetres(0);
+    }
 }

@@ -28,6 +28,9 @@ public sealed record SoundingAnalysis
     /// <summary>Crossings of 0 °C above the surface level.</summary>
     public ImmutableArray<Height> FreezingLevels { get; init; } = [];
 
+    /// <summary>The height above which it stays below 0 °C; null where the ascent ends above 0 °C.</summary>
+    public Height? FreezingLevel { get; init; }
+
     /// <summary>Inversions from the ground up.</summary>
     public ImmutableArray<Inversion> Inversions { get; init; } = [];
 
@@ -59,6 +62,7 @@ public sealed record SoundingAnalysis
             ConvectiveCondensation = Soundings.ConvectiveCondensation.Of(profile),
             DryTops = [.. (surfaceTemperatures ?? []).Select(temperature => DryTopAt.Of(profile, temperature))],
             FreezingLevels = [.. Soundings.FreezingLevels.Of(profile)],
+            FreezingLevel = Soundings.FreezingLevels.Lasting(profile),
             Inversions = [.. Inversion.Of(profile)],
             PrecipitableWaterMm = PrecipitableWater.MillimetresOf(profile),
             KIndex = Soundings.KIndex.Of(profile),

@@ -54,7 +54,7 @@ internal static class QualityControl
         }
     }
 
-    private static SoundingLevel Level(ReadLevel level) => new()
+    internal static SoundingLevel Level(ReadLevel level) => new()
     {
         Pressure = Pressure.FromHectopascals(level.PressureHpa!.Value),
         Height = level.HeightM is { } metres ? Altitude.FromMetres(metres) : null,

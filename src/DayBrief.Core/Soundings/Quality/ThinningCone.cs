@@ -4,8 +4,8 @@ using DayBrief.Units;
 namespace DayBrief.Soundings.Quality;
 
 /// <summary>The slopes that a line from one level may have without leaving the levels passed so far by more than the
-/// tolerances: 0.1 °C of temperature, 0.5 °C of dew point, 0.5 m/s of each wind component.</summary>
-internal sealed class ThinningCone(ReadLevel from)
+/// tolerances: 0.1 °C of temperature, 0.5 °C of dew point, 0.5 m/s of each wind component, or a share of them.</summary>
+internal sealed class ThinningCone(ReadLevel from, double share)
 {
     private static readonly double[] Tolerances = [0.1, 0.5, 0.5, 0.5];
 
@@ -41,8 +41,8 @@ internal sealed class ThinningCone(ReadLevel from)
         {
             if (values[i] is { } value)
             {
-                _least[i] = Math.Max(_least[i], (value - Tolerances[i] - _from[i]!.Value) / run);
-                _most[i] = Math.Min(_most[i], (value + Tolerances[i] - _from[i]!.Value) / run);
+                _least[i] = Math.Max(_least[i], (value - (share * Tolerances[i]) - _from[i]!.Value) / run);
+                _most[i] = Math.Min(_most[i], (value + (share * Tolerances[i]) - _from[i]!.Value) / run);
             }
         }
     }

@@ -1,7 +1,6 @@
 using System.Collections.Concurrent;
 using System.Text.Json;
 using DayBrief.Days;
-using DayBrief.Reports;
 using DayBrief.Service.Features.Briefs.Revisions;
 using DayBrief.Service.Features.Soundings;
 using DayBrief.Service.Infrastructure;
@@ -74,8 +73,8 @@ internal sealed class BriefDesk(BriefStore briefs, RevisionStore revisions, Soun
         Site = inputs.Site.ToSite(),
         Date = inputs.Date,
         Assumptions = inputs.Assumptions.ToAssumptions(),
-        Observation = Report("observation", inputs.Observation, MetarReader.Read),
-        Forecast = Report("forecast", inputs.Forecast, TafReader.Read),
+        Observation = ReportsOfDay.Observation(inputs),
+        Forecast = ReportsOfDay.Forecast(inputs),
         PreparedBy = inputs.PreparedBy,
         PreparedAt = inputs.PreparedAt,
     });
@@ -98,19 +97,6 @@ internal sealed class BriefDesk(BriefStore briefs, RevisionStore revisions, Soun
         return revisions.Find(revision.BriefId, revision.Number - 1) is { } before
             ? standing with { Before = new(before.BriefId, before.Inputs, Computed(before.Inputs)) }
             : standing;
-    }
-
-    private static T? Report<T>(string field, string? text, Func<string, T> read)
-        where T : class
-    {
-        try
-        {
-            return string.IsNullOrWhiteSpace(text) ? null : read(text);
-        }
-        catch (InvalidReportException refused)
-        {
-            throw new InvalidInputException(new ProblemError(refused.Words, "not-a-report", refused.Line, refused.Group, field));
-        }
     }
 
     private Sounding Sounding(BriefInputs inputs) =>

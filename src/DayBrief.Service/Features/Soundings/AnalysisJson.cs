@@ -53,8 +53,8 @@ internal sealed record AnalysisJson
             ConvectiveCondensation = CondensationJson.Of(analysis),
             DryTops = [.. analysis.DryTops.Select(DryTopJson.Of)],
             Inversions = [.. analysis.Inversions.Select(InversionJson.Of)],
-            FreezingLevelM = analysis.FreezingLevels.Length > 0 && profile.Elevation is { } ground
-                ? Json.Rounded((ground + analysis.FreezingLevels[0]).Metres, 1)
+            FreezingLevelM = analysis.FreezingLevel is { } lasting && profile.Elevation is { } ground
+                ? Json.Rounded((ground + lasting).Metres, 1)
                 : null,
             FreezingLevelsAglM = [.. analysis.FreezingLevels.Select(height => Json.Rounded(height.Metres, 1))],
             PrecipitableWaterMm = Json.Rounded(analysis.PrecipitableWaterMm, 2),

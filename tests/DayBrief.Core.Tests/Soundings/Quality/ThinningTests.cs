@@ -59,6 +59,86 @@ public sealed class ThinningTests
         Assert.Equal(2000, SoundingReader.Read(full with { Levels = [.. full.Levels.Take(2000)] }).Levels.Length);
     }
 
+    /// <summary>What the analysis tells is that of all levels: 0.1 hPa and 0.02 °C are what a coded ascent rounds to.</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    [InlineData(4)]
+    [InlineData(5)]
+    [InlineData(6)]
+    public void The_analysis_of_the_thinned_ascent_is_that_of_the_full_one(int seed)
+    {
+        var full = Typed(seed);
+        var thinned = SoundingReader.Read(full);
+        Assert.Contains(thinned.Remarks, remark => remark.Code == "thinned");
+        Same(Full(full), thinned);
+    }
+
+    /// <summary>Real ascents, made dense by their own straight lines and noise of a hundredth of a degree.</summary>
+    [Theory]
+    [MemberData(nameof(ReferenceAscent.Ids), MemberType = typeof(ReferenceAscent))]
+    public void The_analysis_of_a_dense_real_ascent_stays(string id)
+    {
+        var random = new Random(5);
+        var sounding = ReferenceAscent.Load(id).Sounding;
+        var levels = sounding.Levels.Where(level => level is { Temperature: not null, DewPoint: not null }).ToArray();
+        var each = 1 + (2400 / levels.Length);
+        var dense = new TypedSounding
+        {
+            Levels =
+            [
+                .. levels.Zip(levels.Skip(1)).SelectMany(pair => Enumerable.Range(0, each).Select(i =>
+                {
+                    var share = (double)i / each;
+                    var celsius = Between(pair.First.Temperature!.Value.Celsius, pair.Second.Temperature!.Value.Celsius, share) + (0.01 * random.NextDouble());
+                    return new TypedLevel
+                    {
+                        PressureHpa = pair.First.Pressure.Hectopascals * Math.Pow(pair.Second.Pressure.Pascals / pair.First.Pressure.Pascals, share),
+                        TemperatureC = celsius,
+                        DewPointC = Math.Min(celsius, Between(pair.First.DewPoint!.Value.Celsius, pair.Second.DewPoint!.Value.Celsius, share)),
+                    };
+                })),
+            ],
+        };
+        var thinned = SoundingReader.Read(dense);
+        Assert.True(thinned.Levels.Length < dense.Levels.Count / 2, $"{thinned.Levels.Length} of {dense.Levels.Count}");
+        Same(Full(dense), thinned);
+    }
+
+    private static void Same(Sounding full, Sounding thinned)
+    {
+        Units.Temperature[] warmed = [.. new[] { 1, 3, 6, 9, 12, 15.0 }.Select(by => Units.Temperature.FromCelsius(full.Surface.Temperature!.Value.Celsius + by))];
+        var (expected, actual) = (SoundingAnalysis.Of(full, warmed), SoundingAnalysis.Of(thinned, warmed));
+        Assert.Equal(expected.ConvectiveCondensation is null, actual.ConvectiveCondensation is null);
+        if (expected.ConvectiveCondensation is { } condensation)
+        {
+            Assert.Equal(condensation.Pressure.Hectopascals, actual.ConvectiveCondensation!.Value.Pressure.Hectopascals, tolerance: 0.1);
+            Assert.Equal(condensation.ConvectiveTemperature.Celsius, actual.ConvectiveCondensation!.Value.ConvectiveTemperature.Celsius, tolerance: 0.02);
+        }
+
+        foreach (var (top, other) in expected.DryTops.Zip(actual.DryTops))
+        {
+            Assert.Equal(top.Top?.Pressure.Hectopascals ?? 0, other.Top?.Pressure.Hectopascals ?? 0, tolerance: 0.1);
+        }
+
+        Assert.Equal(expected.FreezingLevel?.Metres ?? 0, actual.FreezingLevel?.Metres ?? 0, tolerance: 2);
+    }
+
+    private static Sounding Full(TypedSounding typed) => new()
+    {
+        Source = new() { Format = "" },
+        Levels =
+        [
+            .. typed.Levels.Select(level => new SoundingLevel
+            {
+                Pressure = Units.Pressure.FromHectopascals(level.PressureHpa!.Value),
+                Temperature = Units.Temperature.FromCelsius(level.TemperatureC!.Value),
+                DewPoint = Units.Temperature.FromCelsius(level.DewPointC!.Value),
+            }),
+        ],
+    };
+
     private static double Between(double below, double above, double share) => below + (share * (above - below));
 
     // 1000 to 100 hPa in equal steps of the logarithm, −6.5 °C/km roughly, waves, an inversion, and noise.

@@ -49,7 +49,7 @@ internal sealed class FetchReports(AddressFetcher fetcher, ReportStore reports, 
         var text = Encoding.UTF8.GetString(await fetcher.FetchAsync(address, stopping));
         var found = kind == ReportKind.Observation
             ? MetarReader.ReadAll(text).Where(report => !report.IsNil).Select(report => (report.Station, report.Time, report.Raw))
-            : TafReader.ReadAll(text).Where(report => !report.IsNil).Select(report => (report.Station, Time: report.Issued, report.Raw));
+            : TafReader.ReadAll(text).Where(report => !report.IsNil).Select(report => (report.Station, Time: report.Dated, report.Raw));
         var ofStation = found
             .Where(report => string.IsNullOrEmpty(station) || string.Equals(report.Station, station, StringComparison.OrdinalIgnoreCase))
             .Select(report => (report.Station, At: report.Time.NearestTo(now), report.Raw))
