@@ -41,7 +41,11 @@ internal sealed class ThinningCheck
             .. _full.FreezingLevels.Select(height => profile.PressureAt(height)?.Hectopascals),
             .. _full.Inversions.SelectMany(inversion => new double?[] { inversion.BasePressure.Hectopascals, inversion.TopPressure.Hectopascals }),
         ];
-        return [.. named.OfType<double>().SelectMany(Beside)];
+        // Means and sums are taken by trapezoids in pressure, which need points also along a straight line in its logarithm.
+        var surface = profile.SurfacePressure.Hectopascals;
+        var regular = Enumerable.Range(1, 5).Select(i => surface - (10.0 * i))
+            .Concat(Enumerable.Range(3, 40).Select(i => surface - (25.0 * i)).TakeWhile(hpa => hpa > 100));
+        return [.. named.OfType<double>().SelectMany(Beside), .. regular.SelectMany(hpa => Beside(hpa).Take(1))];
     }
 
     /// <summary>Whether the analysis of fewer levels is the same within rounding.</summary>

@@ -1,4 +1,3 @@
-using DayBrief.Service.Features.Sites;
 using DayBrief.Service.Infrastructure;
 
 namespace DayBrief.Service.Features.Briefs;
