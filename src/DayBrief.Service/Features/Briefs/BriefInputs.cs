@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using DayBrief.Service.Features.Sites;
 
 namespace DayBrief.Service.Features.Briefs;
@@ -11,8 +12,16 @@ public sealed record BriefInputs
     public required SiteJson Site
     {
         get;
-        init => field = value with { Automation = null, Sending = null };
+        init
+        {
+            ReportStation = value.Automation?.ReportStation ?? ReportStation;
+            field = value with { Automation = null, Sending = null };
+        }
     }
+
+    /// <summary>The station that reports for the field; null when the site names none.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? ReportStation { get; init; }
 
     public required DateOnly Date { get; init; }
 

@@ -19,7 +19,7 @@ internal static class ReportsOfDay
     /// <summary>What is known of the field for the choice.</summary>
     public static ReportPlace Place(BriefInputs inputs) => new()
     {
-        Station = inputs.Site.Automation?.ReportStation,
+        Station = inputs.ReportStation,
         Near = new DateTimeOffset(inputs.Date, new TimeOnly(12, 0), TimeSpan.Zero),
     };
 
