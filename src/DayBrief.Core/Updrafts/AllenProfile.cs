@@ -13,8 +13,8 @@ internal static class AllenProfile
 
     /// <summary>Equation 12, outer radius r₂ = 0.102 x^⅓ (1 − 0.25 x) z_i, at least 10 m; times the gain by which an updraft
     /// is wider than the paper's.</summary>
-    internal static double RadiusM(double depthM, double share, double cubeRootOfShare, double gain = 1) =>
-        Math.Max(10, gain * 0.102 * cubeRootOfShare * (1 - (0.25 * share)) * depthM);
+    internal static double RadiusM(double depthM, double share, double cubeRootOfShare, double gain = 1, double least = 10) =>
+        Math.Max(least, gain * 0.102 * cubeRootOfShare * (1 - (0.25 * share)) * depthM);
 
     /// <summary>Equation 13, core over outer radius ρ = r₁/r₂.</summary>
     internal static double CoreRatio(double radiusM) => radiusM < 600 ? (0.0011 * radiusM) + 0.14 : 0.8;

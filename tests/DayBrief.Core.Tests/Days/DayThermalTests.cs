@@ -27,7 +27,7 @@ public sealed class DayThermalTests
     {
         var day = Day("anticyclone-short-dry.csv", new(2026, 6, 24), 25);
         var (thermal, depth) = (DayThermal.Of(day)!, DayThermal.StrongestStep(day)!.MixedLayerDepthM!.Value);
-        Assert.Equal(depth, thermal.ProfileDepthM, tolerance: 0.001);
+        Assert.Equal(depth, thermal.TopM, tolerance: 0.001);
         Assert.True(thermal.At(Height.FromMetres(0.9 * depth)).CentreUpdraftMs > 0);
         Assert.True(thermal.At(Height.FromMetres(0.92 * depth)).CentreUpdraftMs <= 0);
     }

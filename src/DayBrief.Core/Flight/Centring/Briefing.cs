@@ -6,8 +6,10 @@ using DayBrief.Flight.Thermals;
 namespace DayBrief.Flight.Centring;
 
 /// <summary>Turns a way and its numbers into what the kernel flies, for one thermal, circle and instrument.</summary>
-internal sealed class Briefing(Thermal thermal, Circle circle, Variometer instrument, SwingTable swing)
+internal sealed class Briefing(Thermal thermal, Circle circle, Variometer instrument, SwingTable swing, PilotSkill? skill = null)
 {
+    private readonly PilotSkill _skill = skill ?? PilotSkill.Practised;
+
     private const double KnotsMs = 1852.0 / 3600;
 
     /// <summary>Lift that a pilot feels as a surge: a quarter of the core, above the gusts.</summary>
@@ -25,7 +27,7 @@ internal sealed class Briefing(Thermal thermal, Circle circle, Variometer instru
     /// <summary>The way flown with an error or none.</summary>
     public Flying Fly(CentringWay way, WayParameters numbers, PilotError error = PilotError.None)
     {
-        var late = instrument.DisplayDelayS + (error == PilotError.Late ? 1.6 : 0);
+        var late = instrument.DisplayDelayS + _skill.ExtraDelayS + (error == PilotError.Late ? 1.6 : 0);
         var flying = Flown(circle) with
         {
             EntryDelay = (float)((numbers.AfterSurgeS ?? 0) + late),
@@ -51,6 +53,11 @@ internal sealed class Briefing(Thermal thermal, Circle circle, Variometer instru
             SurgeMs = (float)(SurgeShare * thermal.CoreUpdraft.MetresPerSecond),
             CoreMs = (float)thermal.CoreUpdraft.MetresPerSecond,
             CentredShare = (float)(CentredM() / thermal.RadiusM),
+            Observe = Radians(_skill.ObserveDeg),
+            BankWander = Radians(_skill.BankWanderDeg),
+            BankScatter = Radians(_skill.BankScatterDeg),
+            SpeedScatter = (float)_skill.SpeedScatterMs,
+            PlaceScatter = Radians(_skill.PlacedWithinDeg(instrument, own.PeriodS)),
         };
     }
 
@@ -120,7 +127,7 @@ internal sealed class Briefing(Thermal thermal, Circle circle, Variometer instru
         PilotError.SloppyRoll => flying with
         {
             RollRate = 0.5f * flying.RollRate,
-            BankWander = (float)(Radians(3) / (Turbulence.ShareOfCore * flying.CoreMs)),
+            BankWander = flying.BankWander + Radians(3),
         },
         _ => flying,
     };

@@ -11,6 +11,9 @@ public sealed record CentringOptions
     /// <summary>Speed in the circle; the best one at the bank if null.</summary>
     public Speed? Speed { get; init; }
 
+    /// <summary>How well the pilot does what is advised.</summary>
+    public PilotSkill Skill { get; init; } = PilotSkill.Practised;
+
     /// <summary>Encounters that judge the ways, 64 to 100 000; rounded up to sixteens.</summary>
     public int Encounters { get; init; } = 2048;
 

@@ -1,11 +1,15 @@
 using DayBrief.Flight.Gliders;
 using DayBrief.Flight.Instruments;
+using DayBrief.Flight.Thermals;
 
 namespace DayBrief.Flight.Centring;
 
 /// <summary>What a study found for one thermal, glider and instrument.</summary>
 public sealed record CentringResult
 {
+    /// <summary>The thermal that is flown in.</summary>
+    public required Thermal Thermal { get; init; }
+
     /// <summary>The circle that is flown.</summary>
     public required Circle Circle { get; init; }
 
@@ -79,6 +83,9 @@ public sealed record WayResult
     /// <summary>Median of turns until first centred, counting those that never were as the longest; null if half never were,
     /// or if even the centred circle does not climb.</summary>
     public required double? TurnsToCentre { get; init; }
+
+    /// <summary>How its climbs go, in the figures that flight recorders give.</summary>
+    public required ClimbFigures Figures { get; init; }
 
     /// <summary>Climb over 3 minutes behind the best way, m/s, encounter by encounter; 0 for the best.</summary>
     public required Estimate BehindBestMs { get; init; }

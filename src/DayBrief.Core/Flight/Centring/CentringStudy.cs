@@ -57,11 +57,11 @@ public static class CentringStudy
         var updraft = thermal.At(thermal.Height);
         var optimum = CirclingOptimum.Find(glider, updraft.UpdraftMs);
         var circle = CircleFor(glider, optimum, updraft, options);
-        var briefing = new Briefing(thermal, circle, instrument, SwingTable.For(thermal, circle, instrument));
+        var briefing = new Briefing(thermal, circle, instrument, SwingTable.For(thermal, circle, instrument), options.Skill);
         return new Judgement(briefing, instrument, optimum, encounters, options.WithErrors).Judge();
     }
 
-    private static Circle CircleFor(Glider glider, CirclingOptimum optimum, AllenUpdraft updraft, CentringOptions options)
+    private static Circle CircleFor(Glider glider, CirclingOptimum optimum, LiftSection updraft, CentringOptions options)
     {
         var bank = Guard.Finite(options.BankDeg ?? Math.Clamp(Math.Round(optimum.Circle.BankDeg), 25, 45), 15, 55, nameof(options));
         if (options.Speed is not { } speed)

@@ -9,9 +9,11 @@ internal sealed class EncounterFlight(EncounterSet set, Column column, int threa
 
     public int Count => set.Count;
 
-    public Outcomes Fly(Flying flying, EncounterKernel.Clock clock)
+    public EncounterSet Set => set;
+
+    public Outcomes Fly(Flying flying, EncounterKernel.Clock clock, int traced = 0)
     {
-        var outcomes = new Outcomes(set.Count);
+        var outcomes = new Outcomes(set.Count, traced);
         var chunks = (set.Count + Chunk - 1) / Chunk;
         Parallel.For(0, chunks, new ParallelOptions { MaxDegreeOfParallelism = threads }, chunk =>
             EncounterKernel.FlyWide(set, in column, flying, clock, outcomes, chunk * Chunk, Math.Min(set.Count, (chunk + 1) * Chunk)));

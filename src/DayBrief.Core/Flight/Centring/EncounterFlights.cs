@@ -8,7 +8,7 @@ namespace DayBrief.Flight.Centring;
 internal sealed class EncounterFlights(Thermal thermal, int judged, long seed, int threads)
 {
     private const int Chosen = 192;
-    private const int Erred = 384;
+    private const int Erred = 256;
 
     /// <summary>Five minutes, five steps a second: halving the step changes a mean climb of 1 m/s or more by less than 1 %.</summary>
     public static readonly EncounterKernel.Clock Full = new(EncounterSet.Seconds, 5);

@@ -6,9 +6,10 @@ namespace DayBrief.Flight.Centring;
 /// <summary>The encounters that every way of flying meets: where the path passes, what the air does, what the pilot's seat says.</summary>
 /// <remarks>
 /// Common random numbers: an encounter is a function of seed and number alone, so a difference between two ways is a
-/// difference of flying. Paths pass the axis within 0.7 radii, where the updraft is a fifth of the core or more. The first turn
-/// goes the right way with a chance of 0.5 on the axis rising to 0.85 from half a radius off it, where one wing is felt to
-/// rise [FAA-13A] (the numbers are assumed). A short-lived thermal is met between 5 and 75 % of its life. The nearest neighbour
+/// difference of flying. Paths pass 0.2 to 0.6 radii beside the axis: pilots aim at what they see, cloud, birds or other gliders, and pass it
+/// at about their circle's radius. The first turn goes the right way with a chance of 0.5 on the axis rising to 0.95 from 0.3 radii
+/// off it, where one wing is felt to rise [FAA-13A]. Both were set once on the given half of the flight recordings, by the climb
+/// of first turns (docs/technique.md). A short-lived thermal is met between 5 and 75 % of its life. The nearest neighbour
 /// lies at a random distance by the density of [Allen2006] equation 20, beyond two radii, with 0.4 to 0.9 of the strength.
 /// </remarks>
 internal sealed class EncounterSet
@@ -19,7 +20,18 @@ internal sealed class EncounterSet
     /// <summary>Widest kernel; the number of encounters is a multiple of it.</summary>
     public const int Block = 16;
 
-    private const int Lots = 8;
+    /// <summary>How far beside the axis paths pass, in radii of the lift.</summary>
+    private const double NearestMiss = 0.2;
+    private const double FarthestMiss = 0.6;
+
+    /// <summary>By how much the wing that is felt to rise raises the chance of turning the right way, and from which distance on in full.</summary>
+    private const double WingFelt = 0.45;
+    private const double WingFeltFrom = 0.3;
+
+    private const int Lots = 12;
+
+    /// <summary>Speed at which horizontal gusts are met, m/s: that of circling gliders.</summary>
+    private const double GustSpeedMs = 27;
 
     private EncounterSet(Thermal thermal, int count)
     {
@@ -28,7 +40,10 @@ internal sealed class EncounterSet
         (Miss, Side, AgeShare) = (new float[count], new float[count], new float[count]);
         (NeighbourX, NeighbourY, NeighbourStrength) = (new float[count], new float[count], new float[count]);
         (ShearX, ShearY, Dither) = (new float[count], new float[count], new float[count]);
-        Gusts = new float[(Seconds + 1) * count];
+        (Strength, SpeedLot, BankLot, PlaceLot) = (new float[count], new float[count], new float[count], new float[count]);
+        (Gusts, Breath) = (new float[(Seconds + 1) * count], new float[(Seconds + 1) * count]);
+        (AxisX, AxisY) = (new float[(Seconds + 1) * count], new float[(Seconds + 1) * count]);
+        WaveScale = (float)(1 / (Turbulence.WanderOverCore * thermal.CoreUpdraft.MetresPerSecond));
     }
 
     public int Count { get; }
@@ -59,8 +74,29 @@ internal sealed class EncounterSet
     /// <summary>Share of a step, −½ to ½, by which due times are spread, so that a delay is right on average at any step.</summary>
     public float[] Dither { get; }
 
-    /// <summary>Vertical gusts, m/s: row of a second, column of an encounter.</summary>
+    /// <summary>Strength of this thermal over that of the day's.</summary>
+    public float[] Strength { get; }
+
+    /// <summary>How this pilot holds speed and bank and places corrections today: normal lots of unit size.</summary>
+    public float[] SpeedLot { get; }
+
+    public float[] BankLot { get; }
+
+    public float[] PlaceLot { get; }
+
+    /// <summary>Gusts as the reading has them, m/s: row of a second, column of an encounter; so are the next three.</summary>
     public float[] Gusts { get; }
+
+    /// <summary>Breathing of the strength, share.</summary>
+    public float[] Breath { get; }
+
+    /// <summary>Speed of the core's wandering, m/s.</summary>
+    public float[] AxisX { get; }
+
+    public float[] AxisY { get; }
+
+    /// <summary>What makes the wandering a wave of unit size.</summary>
+    public float WaveScale { get; }
 
     public static EncounterSet Create(Thermal thermal, CounterRandom random, int count, int threads = 1)
     {
@@ -72,21 +108,38 @@ internal sealed class EncounterSet
 
     private void Draw(Thermal thermal, CounterRandom random, int encounter)
     {
-        var miss = 0.7 * thermal.RadiusM * ((2 * random.Uniform(0)) - 1);
-        var chance = 0.5 + (0.35 * Math.Min(1, Math.Abs(miss) / (0.5 * thermal.RadiusM)));
+        var beside = (2 * random.Uniform(0)) - 1;
+        var miss = thermal.RadiusM * ((Math.Sign(beside) * NearestMiss) + (beside * (FarthestMiss - NearestMiss)));
+        var chance = 0.5 + (WingFelt * Math.Min(1, Math.Abs(miss) / (WingFeltFrom * thermal.RadiusM)));
         var right = random.Uniform(1) < chance;
         Miss[encounter] = (float)miss;
         Side[encounter] = (miss > 0) == right ? 1 : -1;
         AgeShare[encounter] = thermal.Lifetime is null ? 0.5f : (float)(0.05 + (0.7 * random.Uniform(2)));
-        var density = Spacing.UpdraftsPerSquareMetre(thermal.Depth.Metres, thermal.RadiusM);
+        var average = thermal.Form == ThermalForm.Picked ? thermal.RadiusM / Updrafts.PickedUpdraft.WidthOverAverage : thermal.RadiusM;
+        var density = Spacing.UpdraftsPerSquareMetre(thermal.Depth.Metres, average);
         var least = 2 * thermal.RadiusM;
         var distance = Math.Sqrt((least * least) - (Math.Log(1 - random.Uniform(3)) / (Math.PI * density)));
         (NeighbourX[encounter], NeighbourY[encounter]) = Towards(random.Uniform(4), distance);
         NeighbourStrength[encounter] = (float)(0.4 + (0.5 * random.Uniform(5)));
         (ShearX[encounter], ShearY[encounter]) = Towards(random.Uniform(6), 1);
         Dither[encounter] = (float)(random.Uniform(7) - 0.5);
-        var gusts = Gusts.AsSpan(encounter);
-        Turbulence.Fill(gusts, Count, random.Stream(Lots), Turbulence.ShareOfCore * thermal.CoreUpdraft.MetresPerSecond);
+        Lot(random, encounter);
+        Unsteady(random.Stream(Lots), encounter, thermal.CoreUpdraft.MetresPerSecond);
+    }
+
+    private void Lot(CounterRandom random, int encounter)
+    {
+        var spread = Turbulence.StrengthSpread;
+        Strength[encounter] = (float)Math.Exp((spread * random.Normal(8)) - (0.5 * spread * spread));
+        (SpeedLot[encounter], BankLot[encounter], PlaceLot[encounter]) = ((float)random.Normal(9), (float)random.Normal(10), (float)random.Normal(11));
+    }
+
+    private void Unsteady(CounterRandom random, int encounter, double coreMs)
+    {
+        Turbulence.Gusts(Gusts.AsSpan(encounter), Count, random.Stream(0), coreMs, GustSpeedMs);
+        Turbulence.Slow(Breath.AsSpan(encounter), Count, random.Stream(1), Turbulence.BreathingMemoryS, Turbulence.Breathing);
+        Turbulence.Slow(AxisX.AsSpan(encounter), Count, random.Stream(2), Turbulence.WanderMemoryS, Turbulence.WanderOverCore * coreMs);
+        Turbulence.Slow(AxisY.AsSpan(encounter), Count, random.Stream(3), Turbulence.WanderMemoryS, Turbulence.WanderOverCore * coreMs);
     }
 
     private static (float X, float Y) Towards(double turn, double distance) =>

@@ -11,9 +11,12 @@ internal sealed class Judgement(
     /// <summary>A way is tied with the best unless it is behind by more than this, m/s, beyond chance: nobody can tell so little.</summary>
     internal const double TieMs = 0.02;
 
+    /// <summary>Encounters whose turns are counted: medians need no more.</summary>
+    private const int Counted = 512;
+
     public CentringResult Judge()
     {
-        var held = encounters.Judging.Fly(briefing.Fly(CentringWay.Hold, new()), EncounterFlights.Full);
+        var held = encounters.Judging.Fly(briefing.Fly(CentringWay.Hold, new()), EncounterFlights.Full, traced: Counted);
         var offset = Median(held.FirstOffset) * briefing.Thermal.RadiusM;
         var rollOut = RollOut.ClosedForm(briefing.Circle, instrument, offset ?? 0);
         var flown = FlyAll(new(briefing, encounters.Choosing, rollOut), held);
@@ -28,6 +31,7 @@ internal sealed class Judgement(
         var shift = flown.Single(each => each.Way == CentringWay.StraightenAndShift).Numbers;
         return new()
         {
+            Thermal = briefing.Thermal,
             Circle = briefing.Circle,
             Optimum = optimum,
             CentredClimbMs = briefing.Swing.Rows[0].MeanClimbMs,
@@ -55,13 +59,14 @@ internal sealed class Judgement(
 
     private Flown[] FlyAll(WayOptimiser optimiser, Outcomes held)
     {
+        var surge = optimiser.Choose(CentringWay.TurnOnSurge);
         var numbers = CentringWays.SimplestFirst.Where(way => way != CentringWay.BySwing)
-            .ToDictionary(way => way, way => optimiser.Choose(way));
+            .ToDictionary(way => way, way => way == CentringWay.TurnOnSurge ? surge : optimiser.Choose(way, Corrects(way) ? optimiser.Start with { AfterSurgeS = surge.AfterSurgeS } : null));
         var (shift, tighten) = (numbers[CentringWay.StraightenAndShift], numbers[CentringWay.TightenAndEase]);
         var both = shift with { AfterBestDeg = tighten.AfterBestDeg, TightenDeg = tighten.TightenDeg, HoldDeg = tighten.HoldDeg };
         numbers[CentringWay.BySwing] = optimiser.Choose(CentringWay.BySwing, both);
         return [.. CentringWays.SimplestFirst.Select(way => new Flown(
-            way, numbers[way], way == CentringWay.Hold ? held : encounters.Judging.Fly(briefing.Fly(way, numbers[way]), EncounterFlights.Full)))];
+            way, numbers[way], way == CentringWay.Hold ? held : encounters.Judging.Fly(briefing.Fly(way, numbers[way]), EncounterFlights.Full, traced: Counted)))];
     }
 
     private WayResult Result(Flown flown, Flown best) => new()
@@ -71,16 +76,18 @@ internal sealed class Judgement(
         Climb5MinMs = Estimate.Of(flown.Outcomes.Five, 1.0 / 300),
         LostPct = Estimate.Of(flown.Outcomes.Lost, 100),
         TurnsToCentre = Median(flown.Outcomes.CentredAt),
+        Figures = ClimbFigures.Of(flown.Outcomes.Trace!, briefing.Swing.Rows[0].MeanClimbMs, Leaving.AsFlown),
         BehindBestMs = Estimate.OfDifference(best.Outcomes.Three, flown.Outcomes.Three, 1.0 / 180),
         Parameters = flown.Numbers.Of(flown.Way),
         Errors = withErrors ? [.. Costs(flown)] : [],
     };
 
+    private static bool Corrects(CentringWay way) => way is CentringWay.StraightenAndShift or CentringWay.TightenAndEase or CentringWay.BySwing;
+
     private IEnumerable<ErrorCost> Costs(Flown flown)
     {
         var clean = encounters.Erring.Fly(briefing.Fly(flown.Way, flown.Numbers), EncounterFlights.Short);
-        var corrects = flown.Way is CentringWay.StraightenAndShift or CentringWay.TightenAndEase or CentringWay.BySwing;
-        foreach (var error in Enum.GetValues<PilotError>().Where(each => each != PilotError.None && (corrects || each != PilotError.ChasingTheNeedle)))
+        foreach (var error in Enum.GetValues<PilotError>().Where(each => each != PilotError.None && (Corrects(flown.Way) || each != PilotError.ChasingTheNeedle)))
         {
             var wrong = encounters.Erring.Fly(briefing.Fly(flown.Way, flown.Numbers, error), EncounterFlights.Short);
             yield return new(

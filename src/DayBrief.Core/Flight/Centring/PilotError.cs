@@ -15,6 +15,6 @@ public enum PilotError
     /// <summary>Corrects after a third of a turn instead of a full one, and at every swing however small.</summary>
     ChasingTheNeedle,
 
-    /// <summary>Rolls half as fast and lets the bank wander by 3° (root mean square).</summary>
+    /// <summary>Rolls half as fast and lets the bank wander by 3° (root mean square) more.</summary>
     SloppyRoll,
 }

@@ -62,10 +62,10 @@ public sealed class SwingTable
     }
 
     /// <summary>Mean climb round a circle whose centre lies off the axis, m/s.</summary>
-    internal static double MeanClimbMs(AllenUpdraft updraft, Circle circle, double offsetM) =>
+    internal static double MeanClimbMs(LiftSection updraft, Circle circle, double offsetM) =>
         Enumerable.Range(0, Points).Average(point => updraft.UpdraftMs(Distance(circle, offsetM, point))) - circle.SinkMs;
 
-    private static SwingRow Row(AllenUpdraft updraft, Circle circle, Variometer instrument, double offsetM)
+    private static SwingRow Row(LiftSection updraft, Circle circle, Variometer instrument, double offsetM)
     {
         var passed = instrument.LagS > 0 ? Math.Exp(-circle.PeriodS / Points / instrument.LagS) : 0;
         var (reading, best, worst) = (0.0, double.MinValue, double.MaxValue);

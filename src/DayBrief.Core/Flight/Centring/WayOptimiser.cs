@@ -13,15 +13,17 @@ internal sealed class WayOptimiser(Briefing briefing, EncounterFlight flight, Ro
 
     private delegate WayParameters With(WayParameters parameters, double value);
 
+    /// <summary>The closed form's numbers.</summary>
+    public WayParameters Start => new()
+    {
+        AfterWorstDeg = Math.Clamp(15 * Math.Round(closedForm.AfterWorstReadingDeg / 15), 0, 105),
+        LevelS = Math.Clamp(Math.Round(closedForm.LevelS), 0, 6),
+    };
+
     /// <summary>The numbers for a way, beginning from those already found for another or from the closed form.</summary>
     public WayParameters Choose(CentringWay way, WayParameters? from = null)
     {
-        var best = from ?? new WayParameters
-        {
-            AfterWorstDeg = Math.Clamp(15 * Math.Round(closedForm.AfterWorstReadingDeg / 15), 0, 105),
-            LevelS = Math.Clamp(Math.Round(closedForm.LevelS), 0, 6),
-            AfterSurgeS = way == CentringWay.TurnOnSurge ? 0 : null,
-        };
+        var best = from ?? (way == CentringWay.TurnOnSurge ? Start with { AfterSurgeS = 0 } : Start);
         var choices = Choices(way);
         if (choices.Length == 0)
             return best;
@@ -55,16 +57,9 @@ internal sealed class WayOptimiser(Briefing briefing, EncounterFlight flight, Ro
         CentringWay.TurnOnSurge => [AfterSurge],
         CentringWay.LevelAfter270 => [((p, v) => p with { LevelS = v }, [0, 1, 2, 3, 4, 6])],
         CentringWay.Reverse => [((p, v) => p with { JudgeDeg = v }, [60, 90, 120, 150])],
-        CentringWay.StraightenAndShift =>
-        [
-            AfterSurge,
-            AfterWorst,
-            ((p, v) => p with { LevelS = v }, [0, 1, 2, 3, 4, 6]),
-            AfterWorst,
-        ],
+        CentringWay.StraightenAndShift => [AfterWorst, ((p, v) => p with { LevelS = v }, [0, 1, 2, 3, 4, 6])],
         CentringWay.TightenAndEase =>
         [
-            AfterSurge,
             ((p, v) => p with { HoldDeg = v }, [270, 360, 450]),
             ((p, v) => p with { AfterBestDeg = v }, [0, 30, 60, 330]),
             ((p, v) => p with { TightenDeg = v }, [5, 10]),
@@ -80,5 +75,5 @@ internal sealed class WayOptimiser(Briefing briefing, EncounterFlight flight, Ro
     private static (With With, double[] Values) AfterWorst =>
         ((p, v) => p with { AfterWorstDeg = v }, [0, 15, 30, 45, 60, 75, 90, 105]);
 
-    private static (With With, double[] Values) AfterSurge => ((p, v) => p with { AfterSurgeS = v }, [0, 1, 2, 3, 4]);
+    private static (With With, double[] Values) AfterSurge => ((p, v) => p with { AfterSurgeS = v }, [0, 1, 2, 3, 4, 5, 6, 7]);
 }

@@ -24,7 +24,7 @@ internal sealed record WayParameters
     /// <summary>Swing, as distance in updraft radii, from which <see cref="CentringWay.BySwing"/> straightens.</summary>
     public double LargeFrom { get; init; } = 0.6;
 
-    /// <summary>Seconds from the surge to the first turn; null to turn when the reading has stopped rising.</summary>
+    /// <summary>Seconds from the surge to the first turn; null to turn when the lift, by the seat, has stopped rising.</summary>
     public double? AfterSurgeS { get; init; }
 
     /// <summary>Degrees of turn after which the first turn is judged, for reversing.</summary>

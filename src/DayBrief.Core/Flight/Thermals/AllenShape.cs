@@ -30,6 +30,33 @@ internal readonly record struct AllenShape(double CoreRatio, double K1, double K
         return Rows[^1];
     }
 
+    /// <summary>Between the rows: constants on straight lines over the ratio (the exponent on a geometric one), so that nothing jumps
+    /// where the printed program changes rows; on a row the printed constants.</summary>
+    public static AllenShape Between(double coreRatio)
+    {
+        if (coreRatio <= Rows[0].CoreRatio)
+            return Rows[0];
+        for (var row = 1; row < Rows.Length; row++)
+        {
+            if (coreRatio < Rows[row].CoreRatio)
+                return Mix(Rows[row - 1], Rows[row], coreRatio);
+        }
+
+        return Rows[^1];
+    }
+
+    private static AllenShape Mix(AllenShape below, AllenShape above, double coreRatio)
+    {
+        var share = (coreRatio - below.CoreRatio) / (above.CoreRatio - below.CoreRatio);
+        double Of(double from, double to) => from + (share * (to - from));
+        return new(
+            coreRatio,
+            Of(below.K1, above.K1),
+            below.K2 * Math.Pow(above.K2 / below.K2, share),
+            Of(below.K3, above.K3),
+            Of(below.K4, above.K4));
+    }
+
     /// <summary>Updraft over centre updraft at a distance given in updraft radii.</summary>
     public double At(double radii) =>
         Math.Max(0, (1 / (1 + Math.Pow(Math.Abs(K1 * (radii + K3)), K2))) + (K4 * radii));

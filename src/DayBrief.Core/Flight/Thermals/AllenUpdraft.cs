@@ -14,14 +14,14 @@ public sealed class AllenUpdraft
     private readonly AllenShape _shape;
     private readonly bool _inside;
 
-    private AllenUpdraft(double wStarMs, double depthM, double heightM, double radiusGain, double? updraftsPerM2)
+    private AllenUpdraft(double wStarMs, double depthM, double heightM, double radiusGain, double? updraftsPerM2, bool smooth)
     {
         HeightFraction = heightM / depthM;
         _inside = HeightFraction < 1;
         MeanUpdraftMs = MeanUpdraft(wStarMs, HeightFraction);
         RadiusM = Radius(depthM, HeightFraction, radiusGain);
         CoreRatio = AllenProfile.CoreRatio(RadiusM);
-        _shape = AllenShape.For(CoreRatio);
+        _shape = smooth ? AllenShape.Between(CoreRatio) : AllenShape.For(CoreRatio);
         CentreUpdraftMs = MeanUpdraftMs * CoreFactor(CoreRatio);
         RingFactor = Ring(HeightFraction);
         var covered = Math.PI * RadiusM * RadiusM * (updraftsPerM2 ?? Spacing.UpdraftsPerSquareMetre(depthM, RadiusM));
@@ -51,7 +51,7 @@ public sealed class AllenUpdraft
 
     internal AllenShape Shape => _shape;
 
-    /// <summary>The updraft of a convective layer at one height.</summary>
+    /// <summary>The updraft of a convective layer at one height, exactly as the printed program has it.</summary>
     /// <param name="convectiveVelocityScale">Deardorff's w*, above 0.</param>
     /// <param name="depth">Depth of the convective layer, above 0.</param>
     /// <param name="height">Height above the ground, from 0.</param>
@@ -61,11 +61,12 @@ public sealed class AllenUpdraft
     {
         var wStar = Guard.Finite(convectiveVelocityScale.MetresPerSecond, double.Epsilon, 20, nameof(convectiveVelocityScale));
         var zi = Guard.Finite(depth.Metres, 1, 20_000, nameof(depth));
-        return At(wStar, zi, Guard.Finite(height.Metres, 0, name: nameof(height)), 1, updraftsPerSquareMetre);
+        return new(wStar, zi, Guard.Finite(height.Metres, 0, name: nameof(height)), 1, updraftsPerSquareMetre, smooth: false);
     }
 
-    internal static AllenUpdraft At(double wStarMs, double depthM, double heightM, double radiusGain, double? updraftsPerM2 = null) =>
-        new(wStarMs, depthM, heightM, radiusGain, updraftsPerM2);
+    /// <summary>The same without the printed program's jumps between rows of the shape table, wider by a gain.</summary>
+    internal static AllenUpdraft Smooth(double wStarMs, double depthM, double heightM, double radiusGain) =>
+        new(wStarMs, depthM, heightM, radiusGain, null, smooth: true);
 
     /// <summary>Vertical speed of the air at a distance from the axis, m/s.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or not finite distance.</exception>
@@ -90,8 +91,8 @@ public sealed class AllenUpdraft
         AllenProfile.MeanMs(wStarMs, heightFraction, Math.Cbrt(heightFraction));
 
     /// <summary>Equation 12, times the gain by which the day's updraft is wider than the paper's.</summary>
-    internal static double Radius(double depthM, double heightFraction, double gain) =>
-        AllenProfile.RadiusM(depthM, heightFraction, Math.Cbrt(heightFraction), gain);
+    internal static double Radius(double depthM, double heightFraction, double gain, double least = 10) =>
+        AllenProfile.RadiusM(depthM, heightFraction, Math.Cbrt(heightFraction), gain, least);
 
     /// <summary>Centre over mean updraft, equations 14 and 15.</summary>
     internal static double CoreFactor(double coreRatio) => 3 / AllenProfile.Fullness(coreRatio);

@@ -10,13 +10,26 @@ namespace DayBrief.Flight.Thermals;
 public static class RadialFlow
 {
     /// <summary>Outward speed of the air at a distance from the axis and a height, m/s; negative is inward.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Distance negative, or height outside 0 to the depth of the profile.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Distance negative, or height outside 0 to the top of the thermal.</exception>
     public static double OutwardMs(Thermal thermal, double distanceM, Height height)
     {
         ArgumentNullException.ThrowIfNull(thermal);
-        var fraction = Guard.Finite(height.Metres, 0, thermal.ProfileDepthM, nameof(height)) / thermal.ProfileDepthM;
-        var radius = AllenUpdraft.Radius(thermal.ProfileDepthM, fraction, thermal.RadiusGain);
-        return OutwardMs(thermal.WStarMs, thermal.ProfileDepthM, fraction, radius, Guard.Finite(distanceM, 0));
+        Guard.Finite(distanceM, 0);
+        var heightM = Guard.Finite(height.Metres, 0, thermal.TopM, nameof(height));
+        if (thermal.Form == ThermalForm.Picked)
+            return Picked(thermal, distanceM, Math.Max(heightM, 0.02 * thermal.Depth.Metres));
+        var fraction = heightM / thermal.TopM;
+        var radius = AllenUpdraft.Radius(thermal.TopM, fraction, thermal.RadiusGain);
+        return OutwardMs(thermal.WStarMs, thermal.TopM, fraction, radius, distanceM);
+    }
+
+    /// <summary>The mean over the disc of 1 − (r/R)² is half of the core; its growth over 2 m of height.</summary>
+    private static double Picked(Thermal thermal, double distanceM, double heightM)
+    {
+        double Core(double metres) => thermal.At(Height.FromMetres(metres)).CentreUpdraftMs;
+        var gradient = 0.5 * (Core(heightM + 1) - Core(heightM - 1)) / 2;
+        var radius = thermal.At(Height.FromMetres(heightM)).RadiusM;
+        return -0.5 * gradient * (distanceM <= radius ? distanceM : radius * radius / distanceM);
     }
 
     internal static double OutwardMs(double wStarMs, double depthM, double fraction, double radiusM, double distanceM) =>

@@ -1,5 +1,6 @@
 using DayBrief.Flight.Centring;
 using DayBrief.Flight.Gliders;
+using DayBrief.Flight.Thermals;
 using DayBrief.Service.Infrastructure;
 
 namespace DayBrief.Service.Features.Centring;
@@ -7,6 +8,8 @@ namespace DayBrief.Service.Features.Centring;
 /// <summary>A study of centring as the outside contract names it.</summary>
 internal sealed record CentringJson
 {
+    public required MetThermalJson Thermal { get; init; }
+
     public required CircleJson Circle { get; init; }
 
     public required OptimumJson Optimum { get; init; }
@@ -33,6 +36,7 @@ internal sealed record CentringJson
 
     public static CentringJson Of(CentringResult result) => new()
     {
+        Thermal = MetThermalJson.Of(result.Thermal),
         Circle = CircleJson.Of(result.Circle),
         Optimum = OptimumJson.Of(result.Optimum),
         Instrument = new(Json.Rounded(result.LagS, 3), Json.Rounded(result.LagDeg, 2), result.Instrument.LagS),
@@ -47,6 +51,21 @@ internal sealed record CentringJson
         Encounters = result.Encounters,
         Seed = result.Seed,
     };
+}
+
+/// <summary>The thermal that was flown in, with what follows from it.</summary>
+internal sealed record MetThermalJson(string Kind, double? CoreUpdraftMs, double? RadiusM, double? DepthM, double? HeightM, double? LiftSlopeMsPer100M)
+{
+    /// <summary>Where gliders circle, m from the core: for this distance the slope is given.</summary>
+    private const double CircledAtM = 108;
+
+    public static MetThermalJson Of(Thermal thermal) => new(
+        Choice.NameOf(thermal.Form),
+        Json.Rounded(thermal.CoreUpdraft.MetresPerSecond, 3),
+        Json.Rounded(thermal.RadiusM, 1),
+        Json.Rounded(thermal.Depth.Metres, 1),
+        Json.Rounded(thermal.Height.Metres, 1),
+        Json.Rounded(100 * thermal.At(thermal.Height).SlopePerS(CircledAtM), 3));
 }
 
 internal sealed record CircleJson(double? BankDeg, double? SpeedKt, double? RadiusM, double? PeriodS, double? SinkMs, double? StallMarginPct)
@@ -103,6 +122,11 @@ internal sealed record WayJson(
     EstimateJson LostPct,
     double? TurnsToCentre,
     EstimateJson BehindBestMs,
+    double? First3MinOverBest,
+    double? FirstGoodTurn,
+    IReadOnlyList<double>? TurnOverBest,
+    double? LeftPct,
+    double? LeftBefore2Pct,
     IReadOnlyDictionary<string, double> Parameters,
     IReadOnlyList<ErrorJson> Errors)
 {
@@ -113,6 +137,11 @@ internal sealed record WayJson(
         EstimateJson.Of(result.LostPct),
         Json.Rounded(result.TurnsToCentre, 1),
         EstimateJson.Of(result.BehindBestMs),
+        Json.Rounded(result.Figures.First3MinOverBest, 3),
+        Json.Rounded(result.Figures.FirstGoodTurn, 1),
+        result.Figures.TurnOverBest?.Select(turn => Math.Round(turn, 3)).ToArray(),
+        Json.Rounded(result.Figures.LeftPct, 1),
+        Json.Rounded(result.Figures.LeftBefore2Pct, 1),
         result.Parameters.ToDictionary(parameter => parameter.Key, parameter => Math.Round(parameter.Value, 3)),
         [.. result.Errors.Select(error => new ErrorJson(
             Choice.NameOf(error.Error), EstimateJson.Of(error.ClimbLostMs), EstimateJson.Of(error.LostMorePct)))]);

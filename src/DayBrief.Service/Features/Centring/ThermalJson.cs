@@ -21,6 +21,9 @@ internal sealed record ThermalJson
 
     public double? WindShearMsPerKm { get; init; }
 
+    /// <summary><c>picked</c>, the thermal that is circled in, or <c>average</c>; picked if omitted.</summary>
+    public string? Kind { get; init; }
+
     /// <exception cref="InvalidInputException">Not JSON of this shape.</exception>
     public static ThermalJson Parse(string json)
     {
@@ -44,6 +47,7 @@ internal sealed record ThermalJson
         var height = errors.Number("heightM", HeightM, 20, depth);
         var life = errors.Optional("lifetimeMin", LifetimeMin, 1, 600);
         var shear = errors.Number("windShearMsPerKm", WindShearMsPerKm ?? 0, -30, 30);
+        var form = errors.OneOf("kind", Kind, ThermalForm.Picked);
         errors.ThrowIfAny();
         return new(
             Speed.FromMetresPerSecond(core),
@@ -51,6 +55,7 @@ internal sealed record ThermalJson
             Height.FromMetres(depth),
             Height.FromMetres(height),
             life is { } minutes ? TimeSpan.FromMinutes(minutes) : null,
-            shear);
+            shear,
+            form);
     }
 }

@@ -60,7 +60,7 @@ internal static class TechniqueCharts
     }
 
     /// <summary>The edge of the lift and the lines on which it is half and nine tenths of the core's.</summary>
-    private static IEnumerable<LiftContour> Contours(AllenUpdraft updraft)
+    private static IEnumerable<LiftContour> Contours(LiftSection updraft)
     {
         foreach (var share in new[] { 0.0, 0.5, 0.9 })
         {

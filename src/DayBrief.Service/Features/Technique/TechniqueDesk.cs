@@ -49,14 +49,15 @@ internal sealed class TechniqueDesk
 
 /// <summary>A thermal and an instrument as plain numbers, so that a job can carry them.</summary>
 internal sealed record TechniqueKey(
-    double CoreMs, double RadiusM, double DepthM, double HeightM, double ProfileM, double? LifetimeS, double ShearMsPerKm, double LagS, bool Audio)
+    double CoreMs, double RadiusM, double DepthM, double HeightM, double TopM, double Carried, double? LifetimeS, double ShearMsPerKm, double LagS, bool Audio)
 {
     public static TechniqueKey Of(Thermal thermal, Variometer instrument) => new(
         Math.Round(thermal.CoreUpdraft.MetresPerSecond, 3),
         Math.Round(thermal.RadiusM, 2),
         Math.Round(thermal.Depth.Metres, 1),
         Math.Round(thermal.Height.Metres, 1),
-        Math.Round(thermal.ProfileDepthM, 1),
+        Math.Round(thermal.TopM, 1),
+        Math.Round(thermal.Carried, 3),
         thermal.Lifetime is { } life ? Math.Round(life.TotalSeconds) : null,
         Math.Round(thermal.WindShearMsPerKm, 2),
         instrument.LagS,
@@ -69,7 +70,9 @@ internal sealed record TechniqueKey(
         Units.Height.FromMetres(HeightM),
         LifetimeS is { } seconds ? TimeSpan.FromSeconds(seconds) : null,
         ShearMsPerKm,
-        Units.Height.FromMetres(ProfileM));
+        ThermalForm.Picked,
+        Units.Height.FromMetres(TopM),
+        Carried);
 
     public Variometer ToVariometer() => new(LagS, Audio ? Display.Audio : Display.Needle);
 }

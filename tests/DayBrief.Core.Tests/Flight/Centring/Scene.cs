@@ -11,15 +11,18 @@ internal sealed class Scene(Thermal thermal, double bankDeg, Variometer? instrum
 {
     private readonly EncounterFlights _flights = new(thermal, encounters, 5, 2);
 
-    public static Thermal Medium { get; } = Make(2.5, 120, 1500, 600);
+    public static Thermal Medium { get; } = Make(2.75, 270, 1600, 640);
 
-    public static Thermal Strong { get; } = Make(5, 200, 2500, 1000);
+    public static Thermal Strong { get; } = Make(5, 350, 2500, 1000);
 
-    public static Thermal Broad { get; } = Make(3, 300, 3000, 1200);
+    public static Thermal Broad { get; } = Make(3, 500, 3000, 1200);
 
-    public static Thermal Narrow { get; } = Make(3, 70, 1500, 500);
+    public static Thermal Narrow { get; } = Make(3, 150, 1200, 500);
 
-    public static Thermal ShortLived { get; } = Make(2.5, 120, 1500, 600, 6);
+    public static Thermal ShortLived { get; } = Make(2.75, 220, 1300, 520, 6);
+
+    /// <summary>The mean over all updrafts, as [Allen2006] has it.</summary>
+    public static Thermal Average { get; } = Make(2.5, 120, 1500, 600, form: ThermalForm.Average);
 
     public static Glider Standard { get; } = GenericGlider.Of(GliderClass.Standard);
 
@@ -53,8 +56,8 @@ internal sealed class Scene(Thermal thermal, double bankDeg, Variometer? instrum
     public static double LostPct(Outcomes outcomes, Func<int, bool>? which = null) =>
         100 * Numbered(outcomes, which).Average(encounter => outcomes.Lost[encounter]);
 
-    public static Thermal Make(double core, double radius, double depth, double height, double? lifeMin = null, double shear = 0) =>
-        new(Speed.FromMetresPerSecond(core), radius, Height.FromMetres(depth), Height.FromMetres(height), lifeMin is { } life ? TimeSpan.FromMinutes(life) : null, shear);
+    public static Thermal Make(double core, double radius, double depth, double height, double? lifeMin = null, double shear = 0, ThermalForm form = ThermalForm.Picked) =>
+        new(Speed.FromMetresPerSecond(core), radius, Height.FromMetres(depth), Height.FromMetres(height), lifeMin is { } life ? TimeSpan.FromMinutes(life) : null, shear, form);
 
     private static IEnumerable<int> Numbered(Outcomes outcomes, Func<int, bool>? which) =>
         Enumerable.Range(0, outcomes.Three.Length).Where(which ?? (_ => true));

@@ -40,11 +40,13 @@ internal static class EncounterKernel
             for (var second = 0; second < clock.Seconds; second++)
             {
                 Renew(ref state, set, in column, flying, first, second);
+                outcomes.Trace?.Keep(ref state, second, first);
                 Second(ref state, in column, flying, in tempo, second, clock.StepsPerSecond);
                 if (second == ThreeMinutes - 1)
                     (state.GainedThree, state.LostThree) = (state.Gained, T.Of(second - LostAfter) > state.LastInside);
             }
 
+            outcomes.Trace?.Keep(ref state, clock.Seconds, first);
             outcomes.Keep(ref state, first);
         }
     }
@@ -57,7 +59,11 @@ internal static class EncounterKernel
         s.X = T.Load(set.Miss.AsSpan(first));
         s.Y = T.Of(set.StartY);
         s.HeadingY = T.Of(1);
-        s.Speed = T.Of(f.Speed + f.EntryExcess);
+        s.SpeedAim = T.Of(f.Speed) + (T.Load(set.SpeedLot.AsSpan(first)) * T.Of(f.SpeedScatter));
+        s.BankAim = T.Of(f.Bank) + (T.Load(set.BankLot.AsSpan(first)) * T.Of(f.BankScatter));
+        s.Misjudged = T.Load(set.PlaceLot.AsSpan(first)) * T.Of(f.PlaceScatter);
+        s.Speed = s.SpeedAim + T.Of(f.EntryExcess);
+        s.Lot = T.Load(set.Strength.AsSpan(first));
         s.Side = T.Load(set.Side.AsSpan(first));
         s.AgeShare = T.Load(set.AgeShare.AsSpan(first));
         s.NeighbourX = T.Load(set.NeighbourX.AsSpan(first));
@@ -72,6 +78,7 @@ internal static class EncounterKernel
         s.Best = T.Of(-Pilot.Nothing);
         s.Worst = T.Of(Pilot.Nothing);
         s.Pending = T.Of(Pilot.Nothing);
+        s.CentredSince = T.Of(-1);
         s.CentredAt = T.Of(-1);
         s.FirstOffset = T.Of(-1);
     }
@@ -95,9 +102,16 @@ internal static class EncounterKernel
         column.Renew(ref s, second);
         s.Gust = T.Load(set.Gusts.AsSpan((second * set.Count) + first));
         s.GustPerSecond = T.Load(set.Gusts.AsSpan(((second + 1) * set.Count) + first)) - s.Gust;
-        // the series backwards: another wave of the same kind, with nothing in common with the gusts of the moment
+        s.Strength = s.Life * s.Lot * (T.Of(1) + T.Load(set.Breath.AsSpan((second * set.Count) + first)));
+        s.DriftX -= T.Load(set.AxisX.AsSpan((second * set.Count) + first));
+        s.DriftY -= T.Load(set.AxisY.AsSpan((second * set.Count) + first));
+        // the slow series backwards: a wave of unit size with nothing in common with the air of the moment
         if (f.BankWander > 0)
-            s.Wander = T.Load(set.Gusts.AsSpan(((EncounterSet.Seconds - second) * set.Count) + first)) * T.Of(f.BankWander);
+        {
+            var wave = T.Load(set.AxisX.AsSpan(((EncounterSet.Seconds - second) * set.Count) + first)) * T.Of(f.BankWander * set.WaveScale);
+            s.Wander = T.Select(s.Phase > T.Of(Pilot.Circling - 0.5f), wave, T.Of(0));
+        }
+
         Score(ref s, f, second);
     }
 
@@ -108,15 +122,17 @@ internal static class EncounterKernel
         var distance = T.Sqrt((s.X * s.X) + (s.Y * s.Y)) * s.InverseRadius;
         var (nx, ny) = (s.X - s.NeighbourX, s.Y - s.NeighbourY);
         var neighbour = T.Sqrt((nx * nx) + (ny * ny)) * s.InverseRadius;
-        var alive = s.Strength > T.Of(0);
+        var alive = s.Life > T.Of(0);
         var inside = ((distance < T.Of(1)) & alive) | (neighbour < T.Of(1));
         s.LastInside = T.Select(inside, T.Of(second), s.LastInside);
         var steep = T.Abs(s.Bank) > T.Of(0.25f);
         var radius = s.Speed * s.Speed * LaneMath.Cos(s.Bank) / (T.Of(9.80665f) * LaneMath.Sin(s.Bank));
         var (cx, cy) = (s.X - (s.HeadingY * radius), s.Y + (s.HeadingX * radius));
         var offset = T.Sqrt((cx * cx) + (cy * cy)) * s.InverseRadius;
-        var first = steep & (offset < T.Of(f.CentredShare)) & (s.CentredAt < T.Of(0)) & (s.Phase > T.Of(Pilot.Circling - 0.5f));
-        s.CentredAt = T.Select(first, s.Turned * T.Of(1 / (2 * MathF.PI)), s.CentredAt);
+        var centred = steep & (offset < T.Of(f.CentredShare)) & (s.Phase > T.Of(Pilot.Circling - 0.5f));
+        s.CentredSince = T.Select(centred, T.Select(s.CentredSince < T.Of(0), s.Turned, s.CentredSince), T.Of(-1));
+        var lasting = centred & (s.CentredAt < T.Of(0)) & (s.Turned > s.CentredSince + T.Of(2 * MathF.PI));
+        s.CentredAt = T.Select(lasting, s.CentredSince * T.Of(1 / (2 * MathF.PI)), s.CentredAt);
         var half = steep & (s.FirstOffset < T.Of(0)) & (s.Turned > T.Of(MathF.PI));
         s.FirstOffset = T.Select(half, offset, s.FirstOffset);
     }

@@ -9,19 +9,19 @@ internal struct EncounterState<T>
     public T X, Y, HeadingX, HeadingY, Bank, Speed, Gained, Turned;
 
     // what the pilot is told: the instrument's reading, and the seat's feel of the air
-    public T Reading, Felt;
+    public T Reading, Felt, Slow, SlowBest;
 
     // the thermal at the glider's height, renewed every second
-    public T Centre, InverseRadius, CoreRatio, Blend, Sink, Ring, Outflow, DriftX, DriftY, LeanX, LeanY, Strength;
+    public T Centre, InverseRadius, CoreRatio, Blend, Sink, Ring, Outflow, DriftX, DriftY, LeanX, LeanY, Strength, Life;
     public T Gust, GustPerSecond, Wander;
 
     // the encounter's own lot
-    public T NeighbourX, NeighbourY, NeighbourStrength, AgeShare, ShearX, ShearY, Dither;
+    public T NeighbourX, NeighbourY, NeighbourStrength, AgeShare, ShearX, ShearY, Dither, Lot, BankAim, SpeedAim, Misjudged;
 
     // the pilot's mind
     public T Phase, Side, BankWanted, UntilClock, UntilTurned, WindowStart, Best, BestAt, Worst, WorstAt;
     public T EntryBest, LaterBest, Pending, PendingIsShift, LevelFor, FirstTurnJudged;
 
     // outcome
-    public T CentredAt, FirstOffset, LastInside, GainedThree, LostThree;
+    public T CentredSince, CentredAt, FirstOffset, LastInside, GainedThree, LostThree;
 }

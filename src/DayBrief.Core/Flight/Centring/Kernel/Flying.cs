@@ -39,8 +39,12 @@ internal sealed record Flying
     public FirstTurn FirstTurn { get; init; }
     public float JudgeAt { get; init; }
 
-    // the pilot's errors
+    // the pilot's errors: bank from second to second (radians over the wander of unit size), and one lot an encounter each for bank,
+    // speed and the place of corrections in the turn
     public float BankWander { get; init; }
+    public float BankScatter { get; init; }
+    public float SpeedScatter { get; init; }
+    public float PlaceScatter { get; init; }
 
     /// <summary>Outer bound of "centred": distance of the circle's centre from the axis over the updraft radius.</summary>
     public required float CentredShare { get; init; }

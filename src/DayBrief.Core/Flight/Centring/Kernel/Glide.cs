@@ -42,7 +42,7 @@ internal static class Glide
     private static T ChangeSpeed<T>(ref EncounterState<T> s, Flying f, in Tempo tempo, T root, out T sink)
         where T : struct, ILane<T>
     {
-        var wanted = T.Of(f.Speed) * T.Max(T.Of(1), root * T.Of(tempo.RootBank));
+        var wanted = s.SpeedAim * T.Max(T.Of(1), root * T.Of(tempo.RootBank));
         var limit = T.Of(tempo.Speeding);
         var change = LaneMath.Clamp((wanted - s.Speed) * T.Of(tempo.SpeedShare), T.Of(0) - limit, limit);
         var speed = s.Speed + (change * T.Of(0.5f));

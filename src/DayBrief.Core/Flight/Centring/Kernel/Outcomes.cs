@@ -3,8 +3,11 @@ using DayBrief.Numerics.Lanes;
 namespace DayBrief.Flight.Centring.Kernel;
 
 /// <summary>What came of each encounter of a run.</summary>
-internal sealed class Outcomes(int count)
+internal sealed class Outcomes(int count, int traced = 0)
 {
+    /// <summary>The first flights second by second; null unless asked for.</summary>
+    public Trace? Trace { get; } = traced > 0 ? new(Math.Min(count, traced)) : null;
+
     /// <summary>Height gained in 3 minutes, m.</summary>
     public float[] Three { get; } = new float[count];
 
@@ -14,7 +17,7 @@ internal sealed class Outcomes(int count)
     /// <summary>Not zero if the thermal was lost by 3 minutes.</summary>
     public float[] Lost { get; } = new float[count];
 
-    /// <summary>Turns until the circle was first centred; −1 for never.</summary>
+    /// <summary>Turns until the circle was centred and stayed so for a whole turn; −1 for never.</summary>
     public float[] CentredAt { get; } = new float[count];
 
     /// <summary>Distance of the first circle's centre from the axis after half a turn, in updraft radii; −1 without a turn.</summary>

@@ -19,8 +19,11 @@ internal static class Pilot
     /// <summary>Turn flown before a new circle's readings count: the roll-in and the lag must have passed.</summary>
     private const float Settle = MathF.PI / 4;
 
-    /// <summary>Time after the surge for which a pilot waits for the reading to stop rising, s.</summary>
-    private const float LongestSearch = 6;
+    /// <summary>Fall of what is felt, over the core, that is more than a gust: the lift has stopped rising.</summary>
+    private const float Fallen = 0.05f;
+
+    /// <summary>Time after the surge for which a pilot waits for the lift to stop rising, s.</summary>
+    private const float LongestSearch = 10;
 
     /// <summary>What follows from the state at a step's end, <paramref name="clock"/>, for the next step.</summary>
     /// <remarks>Events are dated half a step back, due times met half a step early and spread over a step, so that on average
@@ -44,7 +47,7 @@ internal static class Pilot
             Resume(ref s, f, Is(s.Phase, Level) & (T.Of(clock + (0.5f * tempo.Step)) > s.UntilClock));
     }
 
-    /// <summary>From straight flight into the first turn: at once on the surge, or when the reading has stopped rising.</summary>
+    /// <summary>From straight flight into the first turn: some seconds after the surge, or when the lift has stopped rising.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Enter<T>(ref EncounterState<T> s, Flying f, in Tempo tempo, float clock)
         where T : struct, ILane<T>
@@ -60,13 +63,15 @@ internal static class Pilot
         s.UntilClock = T.Select(surge, now + T.Of(f.TurnOnSurge ? 0 : LongestSearch), s.UntilClock);
         if (!f.TurnOnSurge)
         {
-            var falls = Is(s.Phase, Surging) & (s.Reading < s.EntryBest - T.Of(0.05f * f.CoreMs));
+            s.Slow += (s.Felt - s.Slow) * T.Of(tempo.SlowShare);
+            s.SlowBest = T.Max(s.SlowBest, s.Slow);
+            var falls = Is(s.Phase, Surging) & (s.Slow < s.SlowBest - T.Of(Fallen * f.CoreMs));
             s.UntilClock = T.Select(falls, T.Min(s.UntilClock, now), s.UntilClock);
         }
 
         var turn = Is(s.Phase, Surging) & (T.Of(clock + (0.5f * tempo.Step)) > s.UntilClock);
         s.Phase = T.Select(turn, T.Of(Circling), s.Phase);
-        s.BankWanted = T.Select(turn, s.Side * T.Of(f.Bank), s.BankWanted);
+        s.BankWanted = T.Select(turn, s.Side * s.BankAim, s.BankWanted);
         s.WindowStart = T.Select(turn, s.Turned + T.Of(Settle), s.WindowStart);
     }
 
@@ -83,7 +88,7 @@ internal static class Pilot
         {
             var wrong = due & (s.Reading < drop);
             s.Side = T.Select(wrong, T.Of(0) - s.Side, s.Side);
-            s.BankWanted = T.Select(wrong, s.Side * T.Of(f.Bank), s.BankWanted);
+            s.BankWanted = T.Select(wrong, s.Side * s.BankAim, s.BankWanted);
             return;
         }
 
@@ -118,7 +123,7 @@ internal static class Pilot
         var swing = s.Best - s.Worst;
         var shift = done & (swing > T.Of(f.ShiftFrom));
         var tighten = T.Select(shift, T.Of(0), done & (swing > T.Of(f.TightenFrom)));
-        var at = T.Select(shift, s.WorstAt + T.Of(f.AfterWorst), s.BestAt + T.Of(f.AfterBest));
+        var at = T.Select(shift, s.WorstAt + T.Of(f.AfterWorst), s.BestAt + T.Of(f.AfterBest)) + s.Misjudged;
         at = T.Select(at < s.Turned, at + T.Of(2 * MathF.PI), at);
         s.Pending = T.Select(shift | tighten, at, s.Pending);
         s.PendingIsShift = T.Select(done, shift & T.Of(1), s.PendingIsShift);
@@ -140,7 +145,7 @@ internal static class Pilot
 
         var shift = act & (s.PendingIsShift > T.Of(0.5f));
         s.Phase = T.Select(act, T.Select(shift, T.Of(Level), T.Of(Tight)), s.Phase);
-        s.BankWanted = T.Select(act, T.Select(shift, T.Of(0), s.Side * T.Of(f.Bank + f.Tighten)), s.BankWanted);
+        s.BankWanted = T.Select(act, T.Select(shift, T.Of(0), s.Side * (s.BankAim + T.Of(f.Tighten))), s.BankWanted);
         s.UntilClock = T.Select(shift, T.Of(clock + (f.Bank / f.RollRate)) + s.LevelFor + (s.Dither * T.Of(tempo.Step)), s.UntilClock);
         s.UntilTurned = T.Select(act, s.Turned + T.Of(f.HoldTight), s.UntilTurned);
         s.Pending = T.Select(act, T.Of(Nothing), s.Pending);
@@ -156,7 +161,7 @@ internal static class Pilot
         s.UntilTurned = T.Select(tight, s.Turned + T.Of(MathF.PI), s.UntilTurned);
         var easing = Is(s.Phase, Easing);
         var left = T.Max(T.Of(0), s.UntilTurned - s.Turned) * T.Of(f.Tighten / MathF.PI);
-        s.BankWanted = T.Select(easing, s.Side * (T.Of(f.Bank) + left), s.BankWanted);
+        s.BankWanted = T.Select(easing, s.Side * (s.BankAim + left), s.BankWanted);
         Resume(ref s, f, easing & (s.Turned > s.UntilTurned));
     }
 
@@ -165,7 +170,7 @@ internal static class Pilot
         where T : struct, ILane<T>
     {
         s.Phase = T.Select(ends, T.Of(Circling), s.Phase);
-        s.BankWanted = T.Select(ends, s.Side * T.Of(f.Bank), s.BankWanted);
+        s.BankWanted = T.Select(ends, s.Side * s.BankAim, s.BankWanted);
         Forget(ref s, ends, s.Turned + T.Of(Settle));
     }
 

@@ -9,9 +9,12 @@ internal readonly struct Tempo
     /// <summary>Time constant of the pilot's feel for the air, s (assumed: quicker than the needle, as [FAA-13A] has it).</summary>
     private const float Feel = 0.7f;
 
+    /// <summary>Time over which a pilot gathers what is felt into "it rises still" or "it has stopped", s (assumed).</summary>
+    private const float Gathered = 2;
+
     private const float Gravity = 9.80665f;
 
-    public readonly float Step, Roll, Speeding, SpeedShare, ReadingShare, FeltShare, RootBank, HalfTurn, HalfStep, TurnShare, Uncompensated;
+    public readonly float Step, Roll, Speeding, SpeedShare, ReadingShare, FeltShare, SlowShare, RootBank, HalfTurn, HalfStep, TurnShare, Uncompensated;
 
     public Tempo(Flying flying, int stepsPerSecond)
     {
@@ -21,6 +24,7 @@ internal readonly struct Tempo
         SpeedShare = Step / flying.SpeedMemory;
         ReadingShare = flying.Lag > 0 ? 1 - MathF.Exp(-Step / flying.Lag) : 1;
         FeltShare = 1 - MathF.Exp(-Step / Feel);
+        SlowShare = 1 - MathF.Exp(-Step / Gathered);
         RootBank = MathF.Sqrt(MathF.Cos(flying.Bank));
         HalfStep = 0.5f * Step;
         TurnShare = HalfStep * Gravity;

@@ -90,7 +90,7 @@ public sealed class GlideTests
     public void An_uncompensated_reading_takes_a_loss_of_speed_for_climb()
     {
         var (state, flying) = Turning();
-        (state.Bank, state.BankWanted, state.Speed) = (Lane1.Of(0), Lane1.Of(0), Lane1.Of(30));
+        (state.Bank, state.BankWanted, state.Speed, state.SpeedAim) = (Lane1.Of(0), Lane1.Of(0), Lane1.Of(30), Lane1.Of(15));
         var true_ = state;
         var bare = flying with { Lag = 0, Uncompensated = 1, Speed = 15 };
         Fly(ref state, bare, 1, 100);
@@ -105,6 +105,7 @@ public sealed class GlideTests
         {
             HeadingY = Lane1.Of(1),
             Speed = Lane1.Of((float)Circle.SpeedMs),
+            SpeedAim = Lane1.Of((float)Circle.SpeedMs),
             Bank = Lane1.Of(flying.Bank),
             BankWanted = Lane1.Of(flying.Bank),
         };
