@@ -1,6 +1,7 @@
 using DayBrief.House;
 using DayBrief.Soundings;
 using DayBrief.Units;
+using DayBrief.Updrafts;
 
 namespace DayBrief.Days;
 
@@ -16,12 +17,15 @@ public sealed class DayThermalTests
         var (thermal, step) = (DayThermal.Of(day)!, DayThermal.StrongestStep(day)!);
         var top = step.CloudBaseAglM!.Value;
         Assert.Equal(top, step.UsableTopAglM);
-        Assert.Equal(step.ConvectiveVelocityScaleMs!.Value, thermal.At(Height.FromMetres(top)).CentreUpdraftMs, tolerance: 0.001);
-        Assert.Equal(step.CoreUpdraftMs!.Value, thermal.At(thermal.Height).CentreUpdraftMs, tolerance: 0.001);
+        var wStar = step.ConvectiveVelocityScaleMs!.Value;
+        Assert.Equal(wStar, thermal.At(Height.FromMetres(top)).CentreUpdraftMs, tolerance: 0.01 * wStar);
+        var picked = PickedUpdraft.At(Speed.FromMetresPerSecond(wStar), thermal.Depth, thermal.Height, Height.FromMetres(top));
+        Assert.Equal(picked.CoreMs, thermal.At(thermal.Height).CentreUpdraftMs, tolerance: 0.001);
+        Assert.Equal(picked.RadiusM, thermal.At(thermal.Height).RadiusM, tolerance: 0.001);
         Assert.Equal(step.MixedLayerDepthM!.Value, thermal.Depth.Metres, tolerance: 0.001);
     }
 
-    /// <summary>Without cumulus the profile is the layer's: the mean updraft ends at 0.909 of it ([Allen2006] eq. 11).</summary>
+    /// <summary>Without cumulus it ends with the layer.</summary>
     [Fact]
     public void A_dry_thermal_ends_in_the_layer()
     {
@@ -29,7 +33,7 @@ public sealed class DayThermalTests
         var (thermal, depth) = (DayThermal.Of(day)!, DayThermal.StrongestStep(day)!.MixedLayerDepthM!.Value);
         Assert.Equal(depth, thermal.TopM, tolerance: 0.001);
         Assert.True(thermal.At(Height.FromMetres(0.9 * depth)).CentreUpdraftMs > 0);
-        Assert.True(thermal.At(Height.FromMetres(0.92 * depth)).CentreUpdraftMs <= 0);
+        Assert.Equal(0, thermal.At(Height.FromMetres(depth)).CentreUpdraftMs);
     }
 
     /// <summary>Invented ascents, on the days of the demonstration.</summary>

@@ -18,7 +18,7 @@ public sealed partial class HouseRules
         ["Logs"] = ["Units", "Texts", "Numerics"],
         ["BoundaryLayer"] = ["Units", "Numerics", "Thermodynamics", "Soundings", "Updrafts"],
         ["Flight"] = ["Units", "Texts", "Numerics", "Updrafts"],
-        ["Days"] = ["Units", "Texts", "Numerics", "Thermodynamics", "Soundings", "Reports", "BoundaryLayer", "Flight"],
+        ["Days"] = ["Units", "Texts", "Numerics", "Thermodynamics", "Soundings", "Reports", "Updrafts", "BoundaryLayer", "Flight"],
     };
 
     private static readonly Dictionary<string, string[]> ServiceMayUse = new()

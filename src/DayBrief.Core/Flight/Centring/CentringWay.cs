@@ -2,7 +2,7 @@ namespace DayBrief.Flight.Centring;
 
 /// <summary>Ways of centring a thermal.</summary>
 /// <remarks>The first turn begins when the lift, by the seat, has stopped rising. Turning on the surge does not wait for that, and the ways
-/// that correct begin as turning on the surge does: by the seconds after the surge that serve best on the day.</remarks>
+/// that correct begin as whichever of the two is better on the day.</remarks>
 public enum CentringWay
 {
     /// <summary>Hold the first circle, without correction.</summary>

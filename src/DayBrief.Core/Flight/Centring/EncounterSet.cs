@@ -41,7 +41,7 @@ internal sealed class EncounterSet
         (NeighbourX, NeighbourY, NeighbourStrength) = (new float[count], new float[count], new float[count]);
         (ShearX, ShearY, Dither) = (new float[count], new float[count], new float[count]);
         (Strength, SpeedLot, BankLot, PlaceLot) = (new float[count], new float[count], new float[count], new float[count]);
-        (Gusts, Breath) = (new float[(Seconds + 1) * count], new float[(Seconds + 1) * count]);
+        (Gusts, Along, Breath) = (new float[(Seconds + 1) * count], new float[(Seconds + 1) * count], new float[(Seconds + 1) * count]);
         (AxisX, AxisY) = (new float[(Seconds + 1) * count], new float[(Seconds + 1) * count]);
         WaveScale = (float)(1 / (Turbulence.WanderOverCore * thermal.CoreUpdraft.MetresPerSecond));
     }
@@ -84,8 +84,11 @@ internal sealed class EncounterSet
 
     public float[] PlaceLot { get; }
 
-    /// <summary>Gusts as the reading has them, m/s: row of a second, column of an encounter; so are the next three.</summary>
+    /// <summary>Vertical gusts, m/s: row of a second, column of an encounter; so are the next four.</summary>
     public float[] Gusts { get; }
+
+    /// <summary>What horizontal gusts add to the climb by energy, m/s.</summary>
+    public float[] Along { get; }
 
     /// <summary>Breathing of the strength, share.</summary>
     public float[] Breath { get; }
@@ -136,7 +139,8 @@ internal sealed class EncounterSet
 
     private void Unsteady(CounterRandom random, int encounter, double coreMs)
     {
-        Turbulence.Gusts(Gusts.AsSpan(encounter), Count, random.Stream(0), coreMs, GustSpeedMs);
+        Turbulence.Gusts(Gusts.AsSpan(encounter), Count, random.Stream(0), coreMs);
+        Turbulence.Along(Along.AsSpan(encounter), Count, random.Stream(4), coreMs, GustSpeedMs);
         Turbulence.Slow(Breath.AsSpan(encounter), Count, random.Stream(1), Turbulence.BreathingMemoryS, Turbulence.Breathing);
         Turbulence.Slow(AxisX.AsSpan(encounter), Count, random.Stream(2), Turbulence.WanderMemoryS, Turbulence.WanderOverCore * coreMs);
         Turbulence.Slow(AxisY.AsSpan(encounter), Count, random.Stream(3), Turbulence.WanderMemoryS, Turbulence.WanderOverCore * coreMs);

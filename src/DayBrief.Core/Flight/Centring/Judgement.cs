@@ -61,7 +61,7 @@ internal sealed class Judgement(
     {
         var surge = optimiser.Choose(CentringWay.TurnOnSurge);
         var numbers = CentringWays.SimplestFirst.Where(way => way != CentringWay.BySwing)
-            .ToDictionary(way => way, way => way == CentringWay.TurnOnSurge ? surge : optimiser.Choose(way, Corrects(way) ? optimiser.Start with { AfterSurgeS = surge.AfterSurgeS } : null));
+            .ToDictionary(way => way, way => way == CentringWay.TurnOnSurge ? surge : optimiser.Choose(way, Corrects(way) ? optimiser.Entry(surge) : null));
         var (shift, tighten) = (numbers[CentringWay.StraightenAndShift], numbers[CentringWay.TightenAndEase]);
         var both = shift with { AfterBestDeg = tighten.AfterBestDeg, TightenDeg = tighten.TightenDeg, HoldDeg = tighten.HoldDeg };
         numbers[CentringWay.BySwing] = optimiser.Choose(CentringWay.BySwing, both);

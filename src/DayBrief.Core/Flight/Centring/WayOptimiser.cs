@@ -20,6 +20,10 @@ internal sealed class WayOptimiser(Briefing briefing, EncounterFlight flight, Ro
         LevelS = Math.Clamp(Math.Round(closedForm.LevelS), 0, 6),
     };
 
+    /// <summary>How ways that correct begin: so many seconds after the surge, or when the lift stops rising, whichever is better by itself.</summary>
+    public WayParameters Entry(WayParameters surge) =>
+        Value(CentringWay.TurnOnSurge, surge) > Value(CentringWay.Hold, Start) ? Start with { AfterSurgeS = surge.AfterSurgeS } : Start;
+
     /// <summary>The numbers for a way, beginning from those already found for another or from the closed form.</summary>
     public WayParameters Choose(CentringWay way, WayParameters? from = null)
     {

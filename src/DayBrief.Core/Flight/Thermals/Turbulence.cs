@@ -8,7 +8,8 @@ namespace DayBrief.Flight.Thermals;
 /// convective layer goes with w*. Set once on the given half of the flight recordings (docs/technique.md, "What was fitted"):
 /// the size of the gusts by the amplitude of the climb round the circle, the wandering by the shift of the centre that never
 /// settles, the breathing by the climb's spread from turn to turn.
-/// A horizontal gust u changes the energy height by V·u/g: the instrument shows (V/g)·du/dt, which no compensation takes out.
+/// A horizontal gust u changes the energy height by V·u/g: the instrument shows (V/g)·du/dt, which no compensation takes out; the
+/// seat does not feel it.
 /// </remarks>
 internal static class Turbulence
 {
@@ -36,18 +37,30 @@ internal static class Turbulence
     /// <summary>Steps of the slow series, s; straight lines between.</summary>
     private const int SlowStep = 5;
 
-    /// <summary>Fills one value a second: what the reading has of vertical gusts and of horizontal ones at the speed.</summary>
-    public static void Gusts(Span<float> series, int stride, CounterRandom random, double coreMs, double speedMs)
+    /// <summary>Fills one value a second of vertical gusts, m/s.</summary>
+    public static void Gusts(Span<float> series, int stride, CounterRandom random, double coreMs)
     {
-        var (kept, keptAlong) = (Math.Exp(-1 / MemoryS), Math.Exp(-1 / AlongMemoryS));
-        var (fresh, freshAlong) = (Math.Sqrt(1 - (kept * kept)), Math.Sqrt(1 - (keptAlong * keptAlong)));
-        var (value, along) = (random.Normal(0), random.Normal(1));
+        var kept = Math.Exp(-1 / MemoryS);
+        var fresh = Math.Sqrt(1 - (kept * kept));
+        var value = random.Normal(0);
         for (var second = 0; second * stride < series.Length; second++)
         {
-            var next = (keptAlong * along) + (freshAlong * random.Normal((2 * second) + 3));
-            series[second * stride] = (float)(coreMs * ((ShareOfCore * value) + (AlongOverCore * speedMs / 9.80665 * (next - along))));
-            along = next;
-            value = (kept * value) + (fresh * random.Normal((2 * second) + 2));
+            series[second * stride] = (float)(ShareOfCore * coreMs * value);
+            value = (kept * value) + (fresh * random.Normal(second + 1));
+        }
+    }
+
+    /// <summary>Fills one value a second of what horizontal gusts along the path add to the climb by energy at a speed, m/s.</summary>
+    public static void Along(Span<float> series, int stride, CounterRandom random, double coreMs, double speedMs)
+    {
+        var kept = Math.Exp(-1 / AlongMemoryS);
+        var fresh = Math.Sqrt(1 - (kept * kept));
+        var value = random.Normal(0);
+        for (var second = 0; second * stride < series.Length; second++)
+        {
+            var next = (kept * value) + (fresh * random.Normal(second + 1));
+            series[second * stride] = (float)(AlongOverCore * coreMs * speedMs / 9.80665 * (next - value));
+            value = next;
         }
     }
 

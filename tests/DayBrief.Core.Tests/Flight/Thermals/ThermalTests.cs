@@ -4,7 +4,7 @@ namespace DayBrief.Flight.Thermals;
 
 public sealed class ThermalTests
 {
-    private static readonly Thermal Today = Make(2.5, 120, 1500, 600);
+    private static readonly Thermal Today = Make(2.5, 120, 1500, 600, ThermalForm.Average);
 
     /// <summary>What the caller states is what the mapping must give back; only rounding remains.</summary>
     [Theory]
@@ -24,7 +24,7 @@ public sealed class ThermalTests
     /// ([Allen2006] section VI, w* 2.56 m/s).</summary>
     [Fact]
     public void The_check_case_comes_back_from_its_core_and_radius() =>
-        Assert.Equal(2.56, Make(2.73895, 79.3752, 1401, 280).WStarMs, tolerance: 1e-5);
+        Assert.Equal(2.56, Make(2.73895, 79.3752, 1401, 280, ThermalForm.Average).WStarMs, tolerance: 1e-5);
 
     /// <summary>Computed from v = −(r/2)·dw/dz with equation 11 of [Allen2006] for w* 2.5, depth 1500 m, r 80 m; two decimals
     /// (the last one is 0.06498, printed 0.07).</summary>
@@ -62,7 +62,7 @@ public sealed class ThermalTests
         Assert.Equal(0, Lean.Slope(sheared, Height.FromMetres(750))!.Value, tolerance: 1e-12);
         Assert.True(Lean.Slope(sheared, Height.FromMetres(1000)) > 0);
         Assert.True(Lean.Slope(sheared, Height.FromMetres(400)) < 0);
-        Assert.Null(Lean.Slope(sheared, Height.FromMetres(1490)));
+        Assert.Null(Lean.Slope(sheared, Height.FromMetres(1500)));
     }
 
     /// <summary>The model's own statement: the foot passes later higher up, by the height over the speed of rise.</summary>
@@ -86,6 +86,6 @@ public sealed class ThermalTests
     public void Impossible_numbers_are_refused(double core, double radius, double depth, double height) =>
         Assert.Throws<ArgumentOutOfRangeException>(() => Make(core, radius, depth, height));
 
-    private static Thermal Make(double core, double radius, double depth, double height) =>
-        new(Speed.FromMetresPerSecond(core), radius, Height.FromMetres(depth), Height.FromMetres(height));
+    private static Thermal Make(double core, double radius, double depth, double height, ThermalForm form = ThermalForm.Picked) =>
+        new(Speed.FromMetresPerSecond(core), radius, Height.FromMetres(depth), Height.FromMetres(height), form: form);
 }

@@ -102,6 +102,8 @@ internal static class EncounterKernel
         column.Renew(ref s, second);
         s.Gust = T.Load(set.Gusts.AsSpan((second * set.Count) + first));
         s.GustPerSecond = T.Load(set.Gusts.AsSpan(((second + 1) * set.Count) + first)) - s.Gust;
+        s.Along = T.Load(set.Along.AsSpan((second * set.Count) + first));
+        s.AlongPerSecond = T.Load(set.Along.AsSpan(((second + 1) * set.Count) + first)) - s.Along;
         s.Strength = s.Life * s.Lot * (T.Of(1) + T.Load(set.Breath.AsSpan((second * set.Count) + first)));
         s.DriftX -= T.Load(set.AxisX.AsSpan((second * set.Count) + first));
         s.DriftY -= T.Load(set.AxisY.AsSpan((second * set.Count) + first));

@@ -13,7 +13,7 @@ internal struct EncounterState<T>
 
     // the thermal at the glider's height, renewed every second
     public T Centre, InverseRadius, CoreRatio, Blend, Sink, Ring, Outflow, DriftX, DriftY, LeanX, LeanY, Strength, Life;
-    public T Gust, GustPerSecond, Wander;
+    public T Gust, GustPerSecond, Along, AlongPerSecond, Wander;
 
     // the encounter's own lot
     public T NeighbourX, NeighbourY, NeighbourStrength, AgeShare, ShearX, ShearY, Dither, Lot, BankAim, SpeedAim, Misjudged;

@@ -28,13 +28,13 @@ internal static class Glide
 
         var change = ChangeSpeed(ref s, f, in tempo, T.Sqrt(load), out var sink);
         var air = column.Updraft(ref s, x, y, here) + s.Gust + (s.GustPerSecond * T.Of(sinceSecond));
-        var climb = air - sink;
+        var climb = air - sink + s.Along + (s.AlongPerSecond * T.Of(sinceSecond));
         s.Gained += climb * T.Of(tempo.Step);
         var shown = climb - (T.Of(tempo.Uncompensated) * s.Speed * change);
         s.Reading += (shown - s.Reading) * T.Of(tempo.ReadingShare);
         s.Felt += (air - s.Felt) * T.Of(tempo.FeltShare);
         var outflow = s.Outflow * reciprocal * path;
-        Move(ref s, T.Of(tempo.TurnShare) * sine * reciprocal * spread, s.DriftX - (s.LeanX * climb) + (outflow * x), s.DriftY - (s.LeanY * climb) + (outflow * y), change, tempo.Step);
+        Move(ref s, T.Of(tempo.TurnShare) * sine * reciprocal * spread, s.DriftX - (s.LeanX * (air - sink)) + (outflow * x), s.DriftY - (s.LeanY * (air - sink)) + (outflow * y), change, tempo.Step);
     }
 
     /// <summary>The circle's speed, faster when tighter for the same margin above the stall; and the sink at the step's middle.</summary>
