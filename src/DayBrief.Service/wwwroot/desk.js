@@ -5,7 +5,7 @@
   const result = document.getElementById("result");
   if (!form || !result) return;
 
-  let timer = 0, busy = false, changed = false;
+  let timer = 0, busy = false, changed = false, picked = null;
   const copy = () => `daybrief-desk:${form.action}`;
   const say = text => { const state = document.getElementById("state"); if (state) state.textContent = text; };
   const field = name => form.elements.namedItem(name);
@@ -16,6 +16,7 @@
     if (busy) return;
     busy = true;
     changed = false;
+    picked = null;
     say(form.dataset.working);
     try {
       const answer = await fetch(form.action, { method: "POST", body: new FormData(form), headers: { "X-Desk": "live" } });
@@ -49,8 +50,42 @@
       for (const seen of document.querySelectorAll("input[name=version]")) seen.value = version;
     if (id && !form.action.endsWith(`/desk/${id}`)) adopt(id);
     for (const button of document.querySelectorAll("[data-sign]")) button.disabled = usable !== "yes";
+    fill(outcome);
     messages(outcome);
     values(outcome);
+    awaitAdvice();
+  }
+
+  // The advice on flying is worked out apart; look until it is there, keeping nothing.
+  function awaitAdvice() {
+    if (!result.querySelector("[data-working]") || !location.pathname.startsWith("/desk/")) return;
+    setTimeout(async () => {
+      if (busy || changed) return;
+      const page = new DOMParser().parseFromString(await (await fetch(location.href)).text(), "text/html");
+      const fresh = page.getElementById("result");
+      if (!fresh || busy || changed) return;
+      result.innerHTML = fresh.innerHTML;
+      awaitAdvice();
+    }, 3000);
+  }
+
+  // Lists that the service keeps: which ascents are at hand, what is not used. What was picked meanwhile stays picked.
+  function fill(outcome) {
+    for (const list of outcome.querySelectorAll("template[data-fill]")) {
+      const place = document.getElementById(list.dataset.fill);
+      if (!place) continue;
+      const focused = place.contains(document.activeElement) ? document.activeElement : null;
+      place.replaceChildren(list.content.cloneNode(true));
+      if (picked && place.id === "ascents") {
+        const choice = [...place.querySelectorAll("input[type=radio]")].find(radio => radio.value === picked);
+        if (choice) choice.checked = true;
+      }
+      if (focused) [...place.querySelectorAll("input, select")].find(field => field.name === focused.name && (field.type !== "radio" || field.value === focused.value))?.focus();
+    }
+    for (const shown of outcome.querySelectorAll("template[data-show]")) {
+      const place = document.getElementById(shown.dataset.show);
+      if (place) place.hidden = shown.dataset.value !== "yes";
+    }
   }
 
   // A new brief gets its address with the first thing that is kept.
@@ -76,8 +111,6 @@
     for (const set of outcome.querySelectorAll("template[data-set]")) {
       const target = field(set.dataset.set);
       if (!target || target === document.activeElement || target.value === set.dataset.value) continue;
-      if (target.tagName === "SELECT" && ![...target.options].some(option => option.value === set.dataset.value))
-        target.add(new Option(target.dataset.entered ?? set.dataset.value, set.dataset.value), 1);
       target.value = set.dataset.value;
     }
     for (const computed of outcome.querySelectorAll("template[data-computed-of]"))
@@ -89,7 +122,7 @@
     if (!kept) return;
     for (const [name, value] of JSON.parse(kept)) {
       const target = field(name);
-      if (target && name !== "__RequestVerificationToken" && "value" in target) target.value = value;
+      if (target && name !== "__RequestVerificationToken" && target.type !== "radio" && "value" in target) target.value = value;
     }
     schedule(50);
   }
@@ -105,8 +138,12 @@
   }
 
   form.addEventListener("input", event => { if (event.target.type !== "file") schedule(250); });
-  form.addEventListener("change", () => schedule(50));
+  form.addEventListener("change", event => {
+    if (event.target.name === "kept") picked = event.target.value;
+    schedule(50);
+  });
   addEventListener("pagehide", () => { if (changed || busy) remember(); });
   restore();
   follow();
+  awaitAdvice();
 })();

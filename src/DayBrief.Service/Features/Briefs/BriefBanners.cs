@@ -17,6 +17,8 @@ internal static class BriefBanners
         else
             foreach (var banner in Signature(made, reader).Concat(Day(made, now, reader)))
                 yield return banner;
+        foreach (var doubt in AscentDoubts.Of(made, reader))
+            yield return doubt;
         var brief = made.Brief;
         if (brief.AscentAgeAt(brief.Day.Sun.Sunrise ?? brief.Day.Sun.Noon) is { } age && age > StaleAfter)
             yield return new(reader.Say($"Old ascent: it was made {reader.Duration(age)} before sunrise, {reader.DateAndTime(brief.AscentValidAt!.Value)}."), IsWarning: true);

@@ -89,6 +89,8 @@ internal sealed class BriefDesk(BriefStore briefs, RevisionStore revisions, Soun
         DayLimits = null,
         Judgement = null,
         ValidUntil = null,
+        AscentConfirmed = false,
+        OtherAscents = null,
     };
 
     private Standing Judged(MadeBrief made, Revision revision)
@@ -99,7 +101,8 @@ internal sealed class BriefDesk(BriefStore briefs, RevisionStore revisions, Soun
             : standing;
     }
 
-    private Sounding Sounding(BriefInputs inputs) =>
+    /// <summary>The ascent that inputs are computed from, as it says itself.</summary>
+    public Sounding Sounding(BriefInputs inputs) =>
         soundings.Choose(inputs.SoundingId, inputs.AscentIndex, inputs.Site.ToSite(), inputs.Date)
             ?? throw InvalidInputException.Field("soundingId", $"No sounding is kept under \"{inputs.SoundingId}\".");
 
@@ -113,7 +116,7 @@ internal sealed class BriefDesk(BriefStore briefs, RevisionStore revisions, Soun
                 ? Position.FromDegrees(north, east)
                 : null),
             Elevation = source.Elevation ?? (inputs.AscentElevationM is { } metres ? Altitude.FromMetres(metres) : null),
-            ValidAt = source.ValidAt ?? source.DayAndHour?.LatestUpTo(inputs.Date),
+            ValidAt = source.ValidAt ?? source.DayAndHour?.LatestUpTo(inputs.Date) ?? inputs.AscentValidAt,
         });
     }
 }

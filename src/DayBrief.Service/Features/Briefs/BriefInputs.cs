@@ -36,6 +36,15 @@ public sealed record BriefInputs
 
     public double? AscentElevationM { get; init; }
 
+    /// <summary>When the ascent was made, for ascents that do not say so themselves.</summary>
+    public DateTimeOffset? AscentValidAt { get; init; }
+
+    /// <summary>The instructor has looked at the values that are asked about, and they stand.</summary>
+    public bool AscentConfirmed { get; init; }
+
+    /// <summary>Ascents that were given too and are not what it is computed from.</summary>
+    public IReadOnlyList<OtherAscentJson>? OtherAscents { get; init; }
+
     public AssumptionsJson Assumptions { get; init; } = new();
 
     /// <summary>Which ascent of a file that holds several, from 0; null for the one nearest to the morning.</summary>

@@ -40,6 +40,11 @@ internal sealed record BriefJson
 
     public required AscentJson Ascent { get; init; }
 
+    public required AscentUsedJson AscentUsed { get; init; }
+
+    /// <summary>What was given and is not used.</summary>
+    public required IReadOnlyList<UnusedJson> NotUsed { get; init; }
+
     public required DayJson Day { get; init; }
 
     public required double? ConvectiveTemperatureC { get; init; }
@@ -78,6 +83,8 @@ internal sealed record BriefJson
             DayLimits = made.Inputs.DayLimits,
             ValidUntil = DayFigures.ValidUntil(made),
             Ascent = AscentJson.Of(made),
+            AscentUsed = AscentUsedJson.Of(made),
+            NotUsed = UnusedJson.Of(made, reader),
             Day = DayJson.Of(brief.Day),
             ConvectiveTemperatureC = Json.Rounded(brief.Ascent.ConvectiveCondensation?.ConvectiveTemperature.Celsius, 2),
             FreezingLevelAglM = Json.Rounded(brief.FreezingLevel?.Metres, 0),

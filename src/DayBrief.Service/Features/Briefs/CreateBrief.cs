@@ -35,6 +35,12 @@ internal static class CreateBrief
         public double? AscentLongitude { get; init; }
 
         public double? AscentElevationM { get; init; }
+
+        /// <summary>When the ascent was made, for ascents that do not say so themselves.</summary>
+        public DateTimeOffset? AscentValidAt { get; init; }
+
+        /// <summary>The values that are asked about have been looked at, and they stand.</summary>
+        public bool AscentConfirmed { get; init; }
     }
 
     public sealed record Response(string Id, BriefJson Brief);
@@ -68,6 +74,8 @@ internal static class CreateBrief
             AscentLatitude = request.AscentLatitude,
             AscentLongitude = request.AscentLongitude,
             AscentElevationM = request.AscentElevationM,
+            AscentValidAt = request.AscentValidAt,
+            AscentConfirmed = request.AscentConfirmed,
             Assumptions = request.Assumptions ?? new(),
         });
         return TypedResults.Created($"/api/v1/briefs/{made.Id}", new Response(made.Id!, BriefJson.Of(made)));

@@ -23,6 +23,8 @@ internal sealed class DemonstrationDays(SiteStore sites, SoundingStore soundings
         Terrain = "flat farmland",
     };
 
+    private HashSet<string>? _own;
+
     private static readonly (string Id, string File, DateOnly Date, double? MaxC, double? Cloud, string Wetness)[] Days =
     [
         (First, "broad-post-frontal.txt", new(2026, 5, 21), 17, 1, "normal"),
@@ -32,6 +34,9 @@ internal sealed class DemonstrationDays(SiteStore sites, SoundingStore soundings
         ("demo-streets", "strong-wind-streets.json", new(2026, 4, 3), 12, 2, "normal"),
         ("demo-stratus", "stratus-no-thermals.csv", new(2026, 10, 20), null, 8, "wet"),
     ];
+
+    /// <summary>Whether an ascent is one of its own.</summary>
+    public bool Uses(string soundingId) => (_own ??= [.. Days.Select(day => briefs.Find(day.Id)?.Inputs?.SoundingId).OfType<string>()]).Contains(soundingId);
 
     /// <summary>Puts the demonstration into an empty store, to be computed when somebody looks; does nothing in one that has briefs.</summary>
     public void AddIfNew()

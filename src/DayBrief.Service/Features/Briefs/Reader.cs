@@ -70,6 +70,8 @@ internal sealed class Reader(SiteUnits units, TimeZoneInfo zone, Language langua
 
     public TimeZoneInfo Zone => zone;
 
+    public DateTimeOffset InstantOf(DateOnly date, TimeOnly time) => LocalClock.InstantOf(date, time, zone);
+
     public string Time(DateTimeOffset at) => TimeZoneInfo.ConvertTime(at, zone).ToString("HH:mm", language.Culture);
 
     public string DateAndTime(DateTimeOffset at) => language.DateAndTime(TimeZoneInfo.ConvertTime(at, zone));

@@ -6,6 +6,7 @@ internal static class DeskFeature
     public static void AddDesk(this IServiceCollection services)
     {
         services.AddSingleton<Keeping>();
+        services.AddSingleton<AscentChooser>();
         services.AddSingleton<DeskViews>();
     }
 

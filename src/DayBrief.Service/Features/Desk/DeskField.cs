@@ -20,6 +20,7 @@ internal static partial class DeskField
                 : field switch
                 {
                     "soundingId" => "kept",
+                    "ascentValidAt" => "ascentTime",
                     "qnhHpa" when field != error.Field => "qnh",
                     "triggerTemperatureC" => "judgedTrigger",
                     "usableTopAglM" => "judgedTop",

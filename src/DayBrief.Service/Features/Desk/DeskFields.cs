@@ -45,16 +45,30 @@ public sealed class DeskFields
             .ToDictionary(field => field.Key, field => field.Value.ToString().ReplaceLineEndings("\n")));
     }
 
-    /// <summary>The ascent that is pasted or typed; null when there is neither.</summary>
+    /// <summary>Something is pasted.</summary>
+    internal bool HasText => !string.IsNullOrWhiteSpace(this["text"]);
+
+    /// <summary>Some level is typed.</summary>
+    internal bool HasTyped => TypedCells.Any(cell => this[cell].Length > 0);
+
+    /// <summary>The pasted text as it is kept.</summary>
+    internal byte[] TextBytes => Encoding.UTF8.GetBytes(this["text"]);
+
+    private static IEnumerable<string> TypedCells =>
+        DeskLabel.Levels.SelectMany(column => Enumerable.Range(0, Rows).Select(row => $"{column.Column}{row}"));
+
+    /// <summary>The typed levels are those of other fields.</summary>
+    internal bool TypedAsIn(DeskFields other) => TypedCells.All(cell => this[cell] == other[cell]);
+
+    /// <summary>What stands in a field, line by line.</summary>
+    internal IReadOnlyList<string> Lines(string field) => this[field].Split('\n', StringSplitOptions.RemoveEmptyEntries);
+
+    /// <summary>The typed levels as they are kept.</summary>
     /// <exception cref="InvalidInputException">A typed cell is no number.</exception>
-    internal (byte[] Content, string Name)? Ascent()
+    internal byte[] TypedLevels()
     {
-        if (!string.IsNullOrWhiteSpace(this["text"]))
-            return (Encoding.UTF8.GetBytes(this["text"]), "pasted text");
         var errors = new FieldErrors();
         var levels = Enumerable.Range(0, Rows).Select(row => Level(row, errors)).OfType<TypedLevel>().ToArray();
-        if (levels.Length == 0)
-            return null;
         var typed = new TypedSounding
         {
             Station = NullIfEmpty("station"),
@@ -63,7 +77,7 @@ public sealed class DeskFields
             Levels = levels,
         };
         errors.ThrowIfAny();
-        return (JsonSerializer.SerializeToUtf8Bytes(typed, Json.Line), "typed levels");
+        return JsonSerializer.SerializeToUtf8Bytes(typed, Json.Line);
     }
 
     internal double? Number(string field, FieldErrors errors)
@@ -93,11 +107,13 @@ public sealed class DeskFields
 
     internal string? NullIfEmpty(string field) => string.IsNullOrWhiteSpace(this[field]) ? null : this[field].Trim();
 
-    /// <summary>Puts the text of a refused file where the reader can see and mend it.</summary>
-    internal void ShowFile(byte[] file)
+    /// <summary>Puts the text of a refused file where the reader can see and mend it; false when it is no text.</summary>
+    internal bool ShowFile(byte[] file)
     {
-        if (!file.Contains((byte)0) && file.Length < 200_000)
-            _values["text"] = Encoding.UTF8.GetString(file);
+        if (file.Contains((byte)0) || file.Length >= 200_000)
+            return false;
+        _values["text"] = Encoding.UTF8.GetString(file).ReplaceLineEndings("\n");
+        return true;
     }
 
     private TypedLevel? Level(int row, FieldErrors errors)

@@ -23,9 +23,12 @@ internal static partial class DeskLabel
 
     private static readonly Dictionary<string, string> Single = new()
     {
-        ["kept"] = Language.Text("Fetched or kept"),
+        ["kept"] = Language.Text("The ascent in use"),
         ["text"] = Language.Text("The ascent"),
-        ["file"] = Language.Text("The ascent"),
+        ["file"] = Language.Text("The file"),
+        ["ascentDate"] = Language.Text("Day it was made, UTC"),
+        ["ascentTime"] = Language.Text("Time it was made, UTC"),
+        ["ascentConfirmed"] = Language.Text("Looked at"),
         ["station"] = Language.Text("Station"),
         ["qnhHpa"] = Language.Text("QNH, hPa"),
         ["ascentIndex"] = Language.Text("Which ascent of the input"),

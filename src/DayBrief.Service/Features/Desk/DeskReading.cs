@@ -36,6 +36,8 @@ internal sealed class DeskReading(DeskFields fields, SiteStore sites)
             AscentLatitude = Number("ascentLatitude", -90, 90),
             AscentLongitude = Number("ascentLongitude", -180, 180),
             AscentElevationM = Number("ascentElevationM", -500, 6000),
+            AscentValidAt = AscentValidAt(),
+            AscentConfirmed = fields["ascentConfirmed"].Length > 0,
             Assumptions = Assumptions(),
         };
         _errors.ThrowIfAny();
@@ -50,6 +52,24 @@ internal sealed class DeskReading(DeskFields fields, SiteStore sites)
         if (date == default)
             _errors.Add("date", "The date is needed, as year-month-day.");
         return date;
+    }
+
+    /// <summary>Day and time of the ascent, UTC; the day is the brief's unless another is given.</summary>
+    private DateTimeOffset? AscentValidAt()
+    {
+        if (fields.NullIfEmpty("ascentTime") is not { } typed)
+            return null;
+        if (!AscentClock.TryRead(typed, out var time))
+        {
+            _errors.Add("ascentTime", $"\"{typed}\" is not a time of day; write it as 13:30.");
+            return null;
+        }
+
+        var day = fields.NullIfEmpty("ascentDate") ?? fields["date"];
+        if (DateOnly.TryParse(day, CultureInfo.InvariantCulture, out var date))
+            return new(date.ToDateTime(time), TimeSpan.Zero);
+        _errors.Add("ascentDate", "The date is needed, as year-month-day.");
+        return null;
     }
 
     private AssumptionsJson Assumptions() => new()

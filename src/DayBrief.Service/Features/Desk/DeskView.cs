@@ -4,9 +4,10 @@ using DayBrief.Service.Features.Briefs;
 using DayBrief.Service.Features.Briefs.Revisions;
 using DayBrief.Service.Features.People;
 using DayBrief.Service.Features.Sites;
-using DayBrief.Service.Features.Soundings;
+using DayBrief.Service.Features.Technique;
 using DayBrief.Service.Infrastructure;
 using DayBrief.Service.Languages;
+using Hangfire;
 
 namespace DayBrief.Service.Features.Desk;
 
@@ -15,7 +16,14 @@ internal sealed record DeskView(Kept Kept, Reader Reader, DateTimeOffset Now)
 {
     public IReadOnlyList<SiteJson> Sites { get; init; } = [];
 
-    public IReadOnlyList<(string Id, string Words)> Ascents { get; init; } = [];
+    /// <summary>The ascents at hand, the one in use among them, and what is asked about it.</summary>
+    public required AscentChoices Ascents { get; init; }
+
+    /// <summary>What was given and is not used, with why.</summary>
+    public IReadOnlyList<Unused> NotUsed => Kept.Made is { } made ? [.. Briefs.NotUsed.Of(made, Reader)] : [];
+
+    /// <summary>How to fly it, as the pilots get it.</summary>
+    public TechniqueView? Technique { get; init; }
 
     public Revision? Latest { get; init; }
 
@@ -44,7 +52,8 @@ internal sealed record DeskView(Kept Kept, Reader Reader, DateTimeOffset Now)
 
 /// <summary>Puts the desk's view together.</summary>
 internal sealed class DeskViews(
-    SiteStore sites, SoundingStore soundings, RevisionStore revisions, BriefStore briefs, DayNews news, BriefDesk desk)
+    SiteStore sites, AscentChooser ascents, RevisionStore revisions, BriefStore briefs, DayNews news, BriefDesk desk, TechniqueDesk technique,
+    IBackgroundJobClient jobs)
 {
     /// <summary>Two people within this time are told of each other. Common practice, no source.</summary>
     private static readonly TimeSpan StillAtIt = TimeSpan.FromMinutes(15);
@@ -57,7 +66,6 @@ internal sealed class DeskViews(
         return view with
         {
             Sites = sites.All(),
-            Ascents = [.. soundings.Newest(12).Select(ascent => (ascent.Id, Words(ascent, reader)))],
             Latest = revisions.Latest(kept.Draft.Id),
             Withdrawal = revisions.WithdrawalOf(kept.Draft.Id),
             SignsAs = who is { ByKey: false, Role: >= Role.Instructor } ? who.Name : null,
@@ -67,7 +75,15 @@ internal sealed class DeskViews(
     }
 
     /// <summary>What the outcome alone needs, which is asked for at every change.</summary>
-    public DeskView OutcomeOf(Kept kept, HttpContext context) => new(kept, ReaderOf(kept, context.Request), desk.Now);
+    public DeskView OutcomeOf(Kept kept, HttpContext context)
+    {
+        var reader = ReaderOf(kept, context.Request);
+        return new(kept, reader, desk.Now)
+        {
+            Ascents = ascents.Of(kept, reader),
+            Technique = kept.Made is { } made ? TechniqueView.For(made.Brief, Pilot.Of(context.Request), reader.Figures, technique, jobs) : null,
+        };
+    }
 
     /// <summary>The name that a draft is kept under.</summary>
     public static string? Editor(HttpContext context) => Who.Of(context)?.Name;
@@ -77,7 +93,8 @@ internal sealed class DeskViews(
         var site = sites.Find(kept.Fields["site"]);
         var units = Choice.Parse<SiteUnits>(site?.Units ?? kept.Fields["units"]) ?? SiteUnits.FeetAndKnots;
         var zone = TimeZoneInfo.TryFindSystemTimeZoneById(site?.TimeZone ?? kept.Fields["timeZone"], out var known) ? known : TimeZoneInfo.Utc;
-        return new(units, zone, Language.Of(request, site?.Language));
+        // The desk speaks to the one who sits at it; readers get the site's language or their own.
+        return new(units, zone, Language.Of(request));
     }
 
     private string? Notice(Draft draft, string? editor, Reader reader) =>
@@ -86,14 +103,4 @@ internal sealed class DeskViews(
         : draft.Version > 0 && draft.EditedBy != editor && draft.EditedBy != Draft.ByItself && briefs.Find(draft.Id) is { } current && desk.Now - current.EditedAt < StillAtIt
             ? reader.Say($"{draft.EditedBy ?? reader["somebody"]} kept this draft at {reader.Time(draft.EditedAt)} and may still be at it. Nothing is overwritten: what both of you change is shown to you.")
             : null;
-
-    private static string Words(KeptAscent ascent, Reader reader) => string.Join(
-        ", ",
-        new[]
-        {
-            ascent.Station ?? ascent.Name,
-            ascent.ValidAt is { } valid ? $"{valid.ToUniversalTime():yyyy-MM-dd HH:mm} UTC" : null,
-            ascent.Format,
-            reader.Say($"kept {reader.DateAndTime(ascent.ReceivedAt)}"),
-        }.OfType<string>());
 }

@@ -29,6 +29,9 @@ internal static class InputFields
         Put("ascentLatitude", Number(inputs.AscentLatitude));
         Put("ascentLongitude", Number(inputs.AscentLongitude));
         Put("ascentElevationM", Number(inputs.AscentElevationM));
+        Put("ascentDate", inputs.AscentValidAt?.UtcDateTime.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+        Put("ascentTime", inputs.AscentValidAt?.UtcDateTime.ToString("HH:mm", CultureInfo.InvariantCulture));
+        Put("ascentConfirmed", inputs.AscentConfirmed ? "yes" : null);
         Assumptions(inputs.Assumptions, Put);
         Judgement(inputs, Put);
         return new(values);

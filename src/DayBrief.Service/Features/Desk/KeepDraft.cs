@@ -40,10 +40,7 @@ internal static class KeepDraft
     private static RazorComponentResult<DeskResult> Outcome(DeskView view, int status) =>
         new(new Dictionary<string, object?>
         {
-            [nameof(DeskResult.Kept)] = view.Kept,
-            [nameof(DeskResult.For)] = view.Reader,
-            [nameof(DeskResult.Now)] = view.Now,
-            [nameof(DeskResult.Computed)] = view.Computed,
+            [nameof(DeskResult.View)] = view,
         })
         { StatusCode = status };
 

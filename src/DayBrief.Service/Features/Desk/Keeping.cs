@@ -12,6 +12,12 @@ namespace DayBrief.Service.Features.Desk;
 /// and what another editor did meanwhile.</summary>
 internal sealed record Kept(Draft Draft, DeskFields Fields, MadeBrief? Made, IReadOnlyList<ProblemError> Errors, Meeting? Meeting)
 {
+    /// <summary>What this change did to the ascent.</summary>
+    public AscentGiving Giving { get; init; } = AscentGiving.None;
+
+    /// <summary>Values of the ascent in use that hardly occur, looked at or not.</summary>
+    public IReadOnlyList<Remark> Asked { get; init; } = [];
+
     /// <summary>Two editors changed the same field: nothing was kept over the other's version.</summary>
     public bool IsConflict => Meeting is { Clashes.Count: > 0 };
 }
@@ -30,29 +36,30 @@ internal sealed class Keeping(
     public Kept Keep(string? id, int seen, DeskFields fields, (byte[] Content, string Name)? file, string? editor, bool over = false)
     {
         id ??= BriefStore.NewId();
-        var current = briefs.Find(id);
-        var meeting = current is not null && current.Version > seen
-            ? Meeting.Of(FieldsOf(briefs.Find(id, seen)), FieldsOf(current), fields, current, over)
-            : null;
+        var (current, before) = (briefs.Find(id), FieldsOf(briefs.Find(id, seen)));
+        var giving = AscentGiving.Take(fields, before, file, soundings);
+        var meeting = current is not null && current.Version > seen ? Meeting.Of(before, FieldsOf(current), fields, current, over) : null;
         if (meeting is { Clashes.Count: > 0 })
-            return new(current!, fields, null, [], meeting);
+            return new(current!, fields, null, [], meeting) { Giving = giving };
         var merged = meeting?.Merged ?? fields;
-        var (draft, made, errors) = Read(id, merged, file, editor);
+        if (giving.Turn == AscentTurn.Given)
+            merged["kept"] = fields["kept"];
+        var (draft, made, errors, asked) = Read(id, merged, giving.Errors, editor);
         if (current is not null && IsSame(current, draft))
-            return new(current, merged, desk.OfDraft(current), errors, meeting);
+            return new(current, merged, made is null ? null : desk.OfDraft(current), errors, meeting) { Giving = giving, Asked = asked };
         var kept = briefs.Save(draft, current?.Version ?? 0);
         if (kept is null)
             return Keep(id, seen, fields, file, editor, over);
         announcements.Tell(new(AnnouncementKind.DraftKept, id, kept.SiteId, kept.Date, kept.Version, editor, kept.EditedAt));
-        return new(kept, merged, made is null ? null : desk.OfDraft(kept), errors, meeting);
+        return new(kept, merged, made is null ? null : desk.OfDraft(kept), errors, meeting) { Giving = giving, Asked = asked };
     }
 
     /// <summary>The desk as a draft left it; nothing is kept.</summary>
     public Kept Open(Draft draft)
     {
         var fields = FieldsOf(draft);
-        var (_, made, errors) = Read(draft.Id, fields, null, draft.EditedBy);
-        return new(draft, fields, made is null ? null : desk.OfDraft(draft) ?? made, errors, null);
+        var (_, made, errors, asked) = Read(draft.Id, fields, [], draft.EditedBy);
+        return new(draft, fields, made is null ? null : desk.OfDraft(draft) ?? made, errors, null) { Asked = asked };
     }
 
     internal static DeskFields FieldsOf(Draft? draft) => draft switch
@@ -68,25 +75,30 @@ internal sealed class Keeping(
         && FieldsOf(current).Values.SequenceEqual(FieldsOf(next).Values)
         && (current.Inputs is null) == (next.Inputs is null);
 
-    private (Draft Draft, MadeBrief? Made, IReadOnlyList<ProblemError> Errors) Read(
-        string id, DeskFields fields, (byte[] Content, string Name)? file, string? editor)
+    private (Draft Draft, MadeBrief? Made, IReadOnlyList<ProblemError> Errors, IReadOnlyList<Remark> Asked) Read(
+        string id, DeskFields fields, IReadOnlyList<ProblemError> ofFile, string? editor)
     {
         BriefInputs? inputs = null;
-        IReadOnlyList<ProblemError> errors = [];
+        IReadOnlyList<ProblemError> errors = ofFile;
+        IReadOnlyList<Remark> asked = [];
         MadeBrief? made = null;
         try
         {
-            var ascent = Ascent(fields, file);
-            inputs = new DeskReading(fields, sites).Read(ascent, desk.Now);
-            made = new(id, inputs, desk.Computed(inputs));
+            var ascent = Ascent(fields);
+            var read = new DeskReading(fields, sites).Read(ascent, desk.Now) with { OtherAscents = AscentsGiven.NotUsed(fields, soundings, ascent) };
+            var sounding = desk.Sounding(read);
+            asked = AscentAnswers.Asked(sounding);
+            AscentAnswers.ThrowIfOpen(read, sounding);
+            if (ofFile.Count == 0)
+                (inputs, made) = (read, new(id, read, desk.Computed(read)));
         }
         catch (InvalidInputException refused)
         {
-            errors = [.. refused.Errors.Select(error => DeskField.Of(error, fields))];
+            errors = [.. ofFile, .. refused.Errors.Select(error => DeskField.Of(error, fields))];
         }
         catch (InvalidSoundingException refused)
         {
-            errors = [.. refused.Refusals.Select(AscentCell.Of)];
+            errors = [.. ofFile, .. refused.Refusals.Select(AscentCell.Of)];
         }
 
         var draft = new Draft
@@ -99,35 +111,28 @@ internal sealed class Keeping(
             Fields = fields.Values,
             Inputs = made is null ? null : inputs,
         };
-        return (draft, made, errors);
+        return (draft, made, errors, asked);
     }
 
-    /// <summary>Keeps the ascent that came with the fields; its id. A file comes first, then what is pasted or typed, then one
-    /// that was kept before.</summary>
-    private string Ascent(DeskFields fields, (byte[] Content, string Name)? file)
+    /// <summary>Keeps the ascent that the fields mean; its id.</summary>
+    private string Ascent(DeskFields fields)
     {
-        var given = file ?? fields.Ascent();
-        if (given is not { } ascent)
+        var id = AscentGiving.Meant(fields) switch
         {
-            return fields.NullIfEmpty("kept")
-                ?? throw InvalidInputException.Field("text", "There is no ascent yet: paste it, choose its file, or type at least six levels.");
-        }
-
-        if (file is not null)
-            fields.ShowFile(ascent.Content);
-        var id = soundings.Keep(ascent.Content, ascent.Name);
-        fields["kept"] = id;
-        if (fields.NullIfEmpty("ascentIndex") is null && soundings.Contents(id) is { Count: > 1 } several && !IsForecast(several))
-            throw InvalidInputException.Field("ascentIndex", Offer(several));
-        return id;
+            AscentGiving.Text => soundings.Keep(fields.TextBytes, "pasted text"),
+            AscentGiving.Typed => soundings.Keep(fields.TypedLevels(), "typed levels"),
+            "" when fields.HasText || fields.HasTyped || fields["given"].Length > 0 => throw InvalidInputException.Field("kept", "None of the ascents at hand is chosen. Choose one."),
+            "" => throw InvalidInputException.Field("text", "There is no ascent yet: paste it, choose its file, or type at least six levels."),
+            var kept => kept,
+        };
+        return fields.NullIfEmpty("ascentIndex") is null && soundings.Facts(id) is { Several: { Count: > 1 } several }
+            ? throw InvalidInputException.Field("ascentIndex", Offer(several))
+            : id;
     }
-
-    /// <summary>Hours of one forecast belong together and need no choice.</summary>
-    private static bool IsForecast(IReadOnlyList<SoundingSource> several) => several[0].Format is "CSV" or "JSON";
 
     private static Words Offer(IReadOnlyList<SoundingSource> several)
     {
         var first = several.Take(12).Select((source, i) => $"{i} = {source.Station} {source.ValidAt:yyyy-MM-dd HH:mm 'UTC'}");
-        return Words.Of($"The input holds {several.Count} ascents. Give the number of the one you want below: {string.Join("; ", first)}{(several.Count > 12 ? " …" : "")}");
+        return Words.Of($"The input holds {several.Count} ascents. Choose the one you want: {string.Join("; ", first)}{(several.Count > 12 ? " …" : "")}");
     }
 }

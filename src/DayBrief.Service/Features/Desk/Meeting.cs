@@ -28,6 +28,12 @@ internal sealed record Meeting(Draft Other, IReadOnlyList<string> Taken, IReadOn
             var (was, their, my) = (seen[field], theirs[field], mine[field]);
             if (their == my || their == was)
                 continue;
+            if (field is "given" or "refusedFiles")
+            {
+                merged[field] = string.Join('\n', theirs.Lines(field).Union(mine.Lines(field)));
+                continue;
+            }
+
             if (my == was)
             {
                 merged[field] = their;

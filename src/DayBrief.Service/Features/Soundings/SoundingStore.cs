@@ -14,6 +14,7 @@ internal sealed class SoundingStore(Database database, TimeProvider clock)
 
     // The same bytes always read the same, and the desk asks for them at every change.
     private readonly Remembered<string, IReadOnlyList<SoundingSource>> _contents = new(20);
+    private readonly Remembered<string, AscentFacts> _facts = new(100);
     private readonly Remembered<(string Id, int? Index, string Zone, DateOnly Date), Sounding> _chosen = new(20);
 
     /// <summary>Reads, checks and keeps an ascent. The same bytes get the same id.</summary>
@@ -59,7 +60,8 @@ internal sealed class SoundingStore(Database database, TimeProvider clock)
         return id;
     }
 
-    private static string IdOf(ReadOnlyMemory<byte> content) => Convert.ToHexStringLower(SHA256.HashData(content.Span))[..16];
+    /// <summary>What these bytes are kept under.</summary>
+    public static string IdOf(ReadOnlyMemory<byte> content) => Convert.ToHexStringLower(SHA256.HashData(content.Span))[..16];
 
     /// <summary>The ascents that came last, the latest first.</summary>
     public IReadOnlyList<KeptAscent> Newest(int most) =>
@@ -78,6 +80,16 @@ internal sealed class SoundingStore(Database database, TimeProvider clock)
                 return SoundingReader.Contents(content, name);
             })
             : [];
+
+    /// <summary>By what people tell a kept ascent apart; null when nothing is kept under the id.</summary>
+    public AscentFacts? Facts(string id) =>
+        IsKept(id)
+            ? _facts.Of(id, () =>
+            {
+                var (content, name) = Content(id)!.Value;
+                return AscentFacts.Of(id, content, name);
+            })
+            : null;
 
     /// <summary>A kept ascent as it came, byte for byte; empty when nothing is kept under the id.</summary>
     public byte[] Bytes(string id) => Content(id)?.Content ?? [];

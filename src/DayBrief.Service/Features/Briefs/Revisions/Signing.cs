@@ -77,6 +77,7 @@ internal sealed class Signing(
     private Revision Freeze(Draft draft, Revision? before, Signer signer, string? reason)
     {
         var made = desk.OfDraft(draft) ?? throw InvalidInputException.Field("id", "The draft does not make a brief yet; see what is marked in it.");
+        AscentAnswers.ThrowIfOpen(made.Inputs, desk.Sounding(made.Inputs));
         return new Revision
         {
             BriefId = draft.Id,
