@@ -9,7 +9,8 @@ namespace DayBrief.Updrafts;
 /// Strength: w* times <see cref="CoreOverWStar"/>, 2.2 standard deviations of the vertical speed in the middle of the layer
 /// (σ_w = 1.34·x^⅓·(1 − 0.8·x)·w* [Lenschow1980]): pilots fly through many and stay in the strong ones.
 /// Width: the average radius ([Allen2006] equation 12) times <see cref="WidthOverAverage"/>: patches of lift that glider pilots
-/// cross are 330 to 470 m wide (flight recorders, given half), which is π/4 of the diameter on the average of random crossings;
+/// cross are 330 to 470 m wide, which is π/4 of the diameter on the average of random crossings and gives 2.0 to 2.8; within that it was
+/// set by what a wider circle costs (flight recorders, given half);
 /// going over smoothly into <see cref="LeastRadiusM"/> in shallow layers.
 /// Shape: 1 − (r/R)², the textbook's [Reichmann1978].
 /// Height: grows as x^⅓ near the ground, as in equation 11, and is steady from 0.4 of the layer, since strong ones neither mix
@@ -21,7 +22,7 @@ public readonly record struct PickedUpdraft(double CoreMs, double RadiusM)
     public const double CoreOverWStar = 1.5;
 
     /// <summary>Radius over the average thermal's.</summary>
-    public const double WidthOverAverage = 2.4;
+    public const double WidthOverAverage = 2.6;
 
     /// <summary>Share of the steady core that goes through the base of the cumulus it feeds: w* of <see cref="CoreOverWStar"/>.</summary>
     public const double CarriedThroughBase = 1 / CoreOverWStar;
