@@ -89,6 +89,7 @@ internal sealed class BriefDesk(BriefStore briefs, RevisionStore revisions, Soun
         DayLimits = null,
         Judgement = null,
         ValidUntil = null,
+        RunwayInUse = null,
         AscentConfirmed = false,
         OtherAscents = null,
     };

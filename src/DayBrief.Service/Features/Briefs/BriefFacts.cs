@@ -24,7 +24,7 @@ internal static class BriefFacts
             yield return new($"{observed.Station} {observed.Time.Hour:00}:{observed.Time.Minute:00} UTC", observed.Raw);
         if (brief.Forecast is { } forecast)
             yield return new($"TAF {forecast.Station}", forecast.Raw);
-        foreach (var runway in Runways(brief, reader))
+        foreach (var runway in Runways(brief, made.Inputs.RunwayInUse, reader))
             yield return runway;
         yield return new(reader["Freezing level"], brief.FreezingLevel is { } freezing ? reader.Height(freezing.Metres) : reader["not known"]);
         yield return new(reader["Cumulus if"], Convective(brief, reader));
@@ -42,8 +42,8 @@ internal static class BriefFacts
         return $"{profile.SurfacePressure.Hectopascals:0} hPa, {Reader.Temperature(profile.SurfaceTemperature.Celsius)}, {dewPoint}";
     }
 
-    /// <summary>The morning's wind on each runway, the one most into wind first.</summary>
-    private static IEnumerable<Fact> Runways(Brief brief, Reader reader)
+    /// <summary>The morning's wind on each runway: the one in use first, then those into wind.</summary>
+    private static IEnumerable<Fact> Runways(Brief brief, string? inUse, Reader reader)
     {
         if (brief.Site.Runways.Length == 0)
             yield break;
@@ -53,8 +53,16 @@ internal static class BriefFacts
             yield break;
         }
 
-        foreach (var part in brief.Site.Runways.Select(runway => RunwayWind.Of(runway, wind)).Where(part => part.Along.Knots >= 0).OrderByDescending(part => part.Along))
-            yield return new(reader.Say($"Runway {part.Runway.Designator}"), reader.Say($"{reader.WindSpeed(part.Along)} head, {reader.WindSpeed(part.Across)} across"));
+        foreach (var part in brief.Site.Runways.Select(runway => RunwayWind.Of(runway, wind))
+            .Where(part => part.Along.Knots >= 0 || part.Runway.Designator == inUse)
+            .OrderByDescending(part => part.Runway.Designator == inUse).ThenByDescending(part => part.Along))
+        {
+            yield return new(
+                part.Runway.Designator == inUse ? reader.Say($"Runway {part.Runway.Designator}, in use") : reader.Say($"Runway {part.Runway.Designator}"),
+                part.Along.Knots >= 0
+                    ? reader.Say($"{reader.WindSpeed(part.Along)} head, {reader.WindSpeed(part.Across)} across")
+                    : reader.Say($"{reader.WindSpeed(Speed.FromKnots(-part.Along.Knots))} tail, {reader.WindSpeed(part.Across)} across"));
+        }
     }
 
     private static string Convective(Brief brief, Reader reader) => brief.Ascent.ConvectiveCondensation switch

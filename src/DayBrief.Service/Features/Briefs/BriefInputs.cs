@@ -62,6 +62,9 @@ public sealed record BriefInputs
     /// <summary>The instructor's notes by experience.</summary>
     public NotesJson? Notes { get; init; }
 
+    /// <summary>Designator of the runway in use; null when none is stated.</summary>
+    public string? RunwayInUse { get; init; }
+
     /// <summary>What limits flying today, one a line.</summary>
     public string? DayLimits { get; init; }
 

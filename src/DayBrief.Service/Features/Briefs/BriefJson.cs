@@ -36,6 +36,8 @@ internal sealed record BriefJson
 
     public required string? DayLimits { get; init; }
 
+    public required string? RunwayInUse { get; init; }
+
     public required DateTimeOffset? ValidUntil { get; init; }
 
     public required AscentJson Ascent { get; init; }
@@ -81,6 +83,7 @@ internal sealed record BriefJson
             Notes = made.Inputs.Notes,
             InstructorNote = made.Inputs.InstructorNote,
             DayLimits = made.Inputs.DayLimits,
+            RunwayInUse = made.Inputs.RunwayInUse,
             ValidUntil = DayFigures.ValidUntil(made),
             Ascent = AscentJson.Of(made),
             AscentUsed = AscentUsedJson.Of(made),

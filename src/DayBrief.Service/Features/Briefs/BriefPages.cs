@@ -9,7 +9,7 @@ using Microsoft.AspNetCore.Http.HttpResults;
 namespace DayBrief.Service.Features.Briefs;
 
 /// <summary>The page that a brief is read on, for the reader of a request.</summary>
-internal sealed class BriefPages(BriefDesk desk, TechniqueDesk technique, IBackgroundJobClient jobs, PublishedFiles files, SiteStore sites)
+internal sealed class BriefPages(BriefDesk desk, TechniqueDesk technique, IBackgroundJobClient jobs, PublishedFiles files, SiteStore sites, FirstSteps steps)
 {
     private const string Begin = "<main id=\"main\">";
     private const string End = "</main>";
@@ -29,6 +29,7 @@ internal sealed class BriefPages(BriefDesk desk, TechniqueDesk technique, IBackg
             [nameof(PhonePage.For)] = reader,
             [nameof(PhonePage.Now)] = desk.Now,
             [nameof(PhonePage.Offered)] = sites.Find(made.Brief.Site.Id)?.Sending,
+            [nameof(PhonePage.Begin)] = made.Inputs.Demonstration && context.Request.Path == "/" ? steps.Next(reader.Language) : null,
             [nameof(PhonePage.Technique)] = TechniqueView.For(made.Brief, pilot, reader.Figures, technique, jobs),
         });
     }

@@ -21,6 +21,7 @@ internal static class BriefsFeature
         services.AddSingleton<Signing>();
         services.AddSingleton<BriefPages>();
         services.AddSingleton<DemonstrationDays>();
+        services.AddSingleton<FirstSteps>();
         services.AddHostedService<FinishSignedFiles>();
     }
 
@@ -33,6 +34,7 @@ internal static class BriefsFeature
         var pages = app.MapGroup("").AskReaderCode(SiteOf).HideDrafts();
         ShowBrief.MapPages(pages);
         ListBriefs.Map(app);
+        ShowFirstSteps.Map(app);
         PrintBrief.Map(pages);
         PrintTechnique.Map(pages);
         ShowSignedFile.Map(pages);

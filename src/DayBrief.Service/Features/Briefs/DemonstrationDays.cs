@@ -9,9 +9,12 @@ internal sealed class DemonstrationDays(SiteStore sites, SoundingStore soundings
     /// <summary>The one that a new install shows first.</summary>
     public const string First = "demo-broad";
 
+    /// <summary>The invented field.</summary>
+    public const string FieldId = "harrowmere";
+
     private static readonly SiteJson Field = new()
     {
-        Id = "harrowmere",
+        Id = FieldId,
         Name = "Harrowmere (invented)",
         Latitude = 52.24,
         Longitude = -1.41,

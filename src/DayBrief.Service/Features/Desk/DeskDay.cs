@@ -8,7 +8,10 @@ using DayBrief.Service.Languages;
 namespace DayBrief.Service.Features.Desk;
 
 /// <summary>One site's work of today.</summary>
-internal sealed record DeskDaySite(string Id, string Name, string Date, IReadOnlyList<DeskDayBrief> Briefs, IReadOnlyList<string> News);
+internal sealed record DeskDaySite(string Id, string Name, string Date, IReadOnlyList<DeskDayBrief> Briefs, IReadOnlyList<string> News, DeskDayBefore? Before);
+
+/// <summary>The site's last brief, which a new one can begin like.</summary>
+internal sealed record DeskDayBefore(string Id, string Words);
 
 /// <summary>One brief of today and how far it is.</summary>
 internal sealed record DeskDayBrief(string Id, string State, bool NeedsWork);
@@ -16,7 +19,7 @@ internal sealed record DeskDayBrief(string Id, string State, bool NeedsWork);
 /// <summary>What there is to do today, site by site.</summary>
 internal static class DeskDay
 {
-    public static IReadOnlyList<DeskDaySite> Of(SiteStore sites, BriefStore briefs, RevisionStore revisions, DayNews news, BriefDesk desk, Language language) =>
+    public static IReadOnlyList<DeskDaySite> Of(SiteStore sites, BriefStore briefs, RevisionStore revisions, AsBefore before, DayNews news, BriefDesk desk, Language language) =>
     [
         .. sites.All().Select(site =>
         {
@@ -27,7 +30,8 @@ internal static class DeskDay
                 site.Name ?? site.Id!,
                 reader.Date(today),
                 [.. briefs.On(today).Where(draft => draft.SiteId == site.Id && draft is { Demonstration: false, DiscardedAt: null }).Select(draft => BriefOf(draft, revisions, reader))],
-                [.. Reminders(site.Id!, today, revisions, news, reader), .. news.Of(site.Id!, today, reader.Zone, language)]);
+                [.. Reminders(site.Id!, today, revisions, news, reader), .. news.Of(site.Id!, today, reader.Zone, language)],
+                before.Last(site.Id!, today) is { } last ? new(last.Id, last.Date == today.AddDays(-1) ? reader["Begin as yesterday"] : reader.Say($"Begin as on {reader.Date(last.Date)}")) : null);
         }),
     ];
 

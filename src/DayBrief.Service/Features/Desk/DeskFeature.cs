@@ -7,6 +7,7 @@ internal static class DeskFeature
     {
         services.AddSingleton<Keeping>();
         services.AddSingleton<AscentChooser>();
+        services.AddSingleton<AsBefore>();
         services.AddSingleton<DeskViews>();
     }
 

@@ -37,6 +37,7 @@ internal static partial class DeskLabel
         ["ascentElevationM"] = Language.Text("Elevation, m"),
         ["site"] = Language.Text("Site"),
         ["date"] = Language.Text("Date"),
+        ["runway"] = Language.Text("Runway in use"),
         ["preparedBy"] = Language.Text("Prepared by"),
         ["siteName"] = Language.Text("Name"),
         ["latitude"] = Language.Text("Latitude, ° north"),

@@ -3,6 +3,7 @@ using DayBrief.Days;
 using DayBrief.Service.Features.Briefs;
 using DayBrief.Service.Features.Sites;
 using DayBrief.Service.Infrastructure;
+using DayBrief.Texts;
 using DayBrief.Units;
 
 namespace DayBrief.Service.Features.Desk;
@@ -27,6 +28,7 @@ internal sealed class DeskReading(DeskFields fields, SiteStore sites)
             PreparedAt = now,
             InstructorNote = fields.NullIfEmpty("instructorNote"),
             Notes = Notes(),
+            RunwayInUse = Runway(site),
             DayLimits = fields.NullIfEmpty("dayLimits"),
             ValidUntil = fields.Time("validUntil", _errors),
             Judgement = Judgement(site),
@@ -45,6 +47,17 @@ internal sealed class DeskReading(DeskFields fields, SiteStore sites)
     }
 
     private double? Number(string field, double min, double max) => fields.Number(field, _errors, min, max);
+
+    private string? Runway(SiteJson site)
+    {
+        if (fields.NullIfEmpty("runway") is not { } named)
+            return null;
+        string[] known = [.. (site.Runways ?? []).Select(runway => runway.Designator).OfType<string>()];
+        if (known.FirstOrDefault(designator => string.Equals(designator, named, StringComparison.OrdinalIgnoreCase)) is { } found)
+            return found;
+        _errors.Add("runway", known.Length > 0 ? Words.Of($"The site has no runway {named}; it has {string.Join(", ", known)}.") : Words.Of("No runways are kept for this site; add them on its page."));
+        return null;
+    }
 
     private DateOnly Date()
     {

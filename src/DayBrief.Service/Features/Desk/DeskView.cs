@@ -70,7 +70,9 @@ internal sealed class DeskViews(
             Withdrawal = revisions.WithdrawalOf(kept.Draft.Id),
             SignsAs = who is { ByKey: false, Role: >= Role.Instructor } ? who.Name : null,
             Flags = news.Of(kept.Draft.SiteId, kept.Draft.Date, reader.Zone, reader.Language),
-            Notice = Notice(kept.Draft, Editor(context), reader),
+            Notice = kept.LikeThatOf is { } day
+                ? reader.Say($"Begun as on {reader.Date(day)}: site, runway, cloud and notes are brought back. Look at each; the ascent, temperatures, reports and limits of the day are new.")
+                : Notice(kept.Draft, Editor(context), reader),
         };
     }
 

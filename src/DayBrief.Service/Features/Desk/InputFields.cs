@@ -22,6 +22,7 @@ internal static class InputFields
         Put("noteLocalSolo", inputs.Notes?.LocalSolo);
         Put("noteCrossCountry", inputs.Notes?.CrossCountry);
         Put("dayLimits", inputs.DayLimits);
+        Put("runway", inputs.RunwayInUse);
         Put("validUntil", Time(inputs.ValidUntil));
         Put("observation", inputs.Observation);
         Put("forecast", inputs.Forecast);

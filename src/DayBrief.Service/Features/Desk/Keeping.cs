@@ -12,6 +12,9 @@ namespace DayBrief.Service.Features.Desk;
 /// and what another editor did meanwhile.</summary>
 internal sealed record Kept(Draft Draft, DeskFields Fields, MadeBrief? Made, IReadOnlyList<ProblemError> Errors, Meeting? Meeting)
 {
+    /// <summary>The day whose lasting fields a new desk begins with.</summary>
+    public DateOnly? LikeThatOf { get; init; }
+
     /// <summary>What this change did to the ascent.</summary>
     public AscentGiving Giving { get; init; } = AscentGiving.None;
 

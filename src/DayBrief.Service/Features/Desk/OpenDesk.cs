@@ -30,7 +30,7 @@ internal static class OpenDesk
 
     /// <summary>A desk that keeps nothing before something is entered; the site's newest ascent is laid out already.</summary>
     private static RazorComponentResult<DeskPage> ShowNew(
-        HttpContext context, string? site, SiteStore sites, SoundingStore soundings, BriefDesk desk, DeskViews views)
+        HttpContext context, string? site, string? like, SiteStore sites, SoundingStore soundings, BriefStore briefs, BriefDesk desk, DeskViews views)
     {
         var chosen = sites.All() is { Count: > 0 } all ? all.FirstOrDefault(one => one.Id == site) ?? all[0] : null;
         var fields = new DeskFields(new Dictionary<string, string>
@@ -40,21 +40,24 @@ internal static class OpenDesk
             ["preparedBy"] = DeskViews.Editor(context) ?? "",
             ["kept"] = soundings.Newest(1) is [{ } newest] && desk.Now - newest.ReceivedAt < TimeSpan.FromHours(12) && newest.IsFetched ? newest.Id : "",
         });
+        var before = like is null ? null : briefs.Find(like);
+        foreach (var (field, value) in before is null ? new Dictionary<string, string>() : AsBefore.Of(before))
+            fields[field] = value;
         var blank = new Draft { Id = "", SiteId = fields["site"], Date = desk.Today, EditedAt = desk.Now };
-        return Page(views.Of(new(blank, fields, null, [], null), context));
+        return Page(views.Of(new(blank, fields, null, [], null) { LikeThatOf = before?.Date }, context));
     }
 
     private static DateOnly Today(SiteJson? site, BriefDesk desk) =>
         site is null ? desk.Today : LocalClock.DateAt(desk.Now, site.ToSite().TimeZone);
 
     private static RazorComponentResult<DeskDayPage> ShowDay(
-        HttpContext context, SiteStore sites, BriefStore briefs, RevisionStore revisions, DayNews news, BriefDesk desk)
+        HttpContext context, SiteStore sites, BriefStore briefs, RevisionStore revisions, AsBefore before, DayNews news, BriefDesk desk)
     {
         var language = Language.Of(context.Request);
         return new(new Dictionary<string, object?>
         {
             [nameof(DeskDayPage.In)] = language,
-            [nameof(DeskDayPage.Of)] = DeskDay.Of(sites, briefs, revisions, news, desk, language),
+            [nameof(DeskDayPage.Of)] = DeskDay.Of(sites, briefs, revisions, before, news, desk, language),
         });
     }
 }

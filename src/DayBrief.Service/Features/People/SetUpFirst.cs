@@ -36,7 +36,7 @@ internal static class SetUpFirst
             link.Close();
             audit.Write(new(person.Id, person.Name, person.Role, ByKey: false), Language.Text("Set up the first administrator"), person.Name);
             await Sessions.StartAsync(context, person, remember: false);
-            return TypedResults.Redirect("/people");
+            return TypedResults.Redirect("/begin");
         }
         catch (InvalidInputException refused)
         {
