@@ -2,6 +2,8 @@ using System.Text;
 using DayBrief.Soundings.Formats;
 using DayBrief.Soundings.Formats.Bufr;
 using DayBrief.Soundings.Formats.Igra;
+using DayBrief.Soundings.Formats.Listing;
+using DayBrief.Soundings.Formats.Pasted;
 using DayBrief.Soundings.Formats.Temp;
 
 namespace DayBrief.Soundings;
@@ -18,6 +20,12 @@ public sealed class MutationTests
         { "FM 35", DomainMessages.A },
         { "FM 35 part A", DomainMessages.B },
         { "CSV", "# station: 1\n# elevation_m: 300\npressure_hpa;height_m;temperature_c;rh_pct;wind_dir_deg;wind_speed_kt\n1000;100;15,5;80;270;5\n950;;12;70;280;10\n900;;9;;;\n850;;6;50;290;15\n700;;-3;40;300;20\n500;;-20;20;310;30\n" },
+        { "listing", ListingTests.Example },
+        { "listing of a page", $"<html><H2>Observations at 06Z 21 Jun 2026</H2>\n<PRE>\n{ListingTests.Example}</PRE></html>" },
+        { "archive CSV", ArchiveCsvTests.Archive },
+        { "names alone", "p;z;t;td\n1000;110;15,5;5\n925;770;10,5;0\n850;1.470;6;-4\n700;3.020;-4;-14\n600;4.210;-12;-22\n500;5.580;-21;-31\n" },
+        { "JSON list", JsonListTests.Levels },
+        { "quoted FM 35", "<pre>\n> " + DomainMessages.A.ToLowerInvariant().Replace("\n", "\n> ", StringComparison.Ordinal) + "</pre>" },
         { "IGRA", IgraTests.Invented },
         { "profile CSV", ProfileTests.Csv },
         { "profile JSON", ProfileTests.Json },

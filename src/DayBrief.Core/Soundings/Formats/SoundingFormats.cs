@@ -1,6 +1,7 @@
 using DayBrief.Soundings.Formats.Bufr;
 using DayBrief.Soundings.Formats.Csv;
 using DayBrief.Soundings.Formats.Igra;
+using DayBrief.Soundings.Formats.Listing;
 using DayBrief.Soundings.Formats.Temp;
 using DayBrief.Soundings.Formats.Typed;
 
@@ -16,5 +17,6 @@ internal static class SoundingFormats
         IgraFile.Format,
         TempReport.Format,
         CsvSounding.Format,
+        ListingSounding.Format,
     ];
 }

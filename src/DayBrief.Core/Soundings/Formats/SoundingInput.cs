@@ -17,6 +17,9 @@ internal sealed class SoundingInput
     /// <summary>Null for binary content.</summary>
     public string? Text { get; }
 
+    /// <summary>The text without mark-up and marks of quotation around it; null for binary content.</summary>
+    public string? Plain => field ??= Text is null ? null : PlainText.Of(Text);
+
     /// <summary>Refuses what is empty or too large, and decodes text.</summary>
     public static SoundingInput Open(ReadOnlyMemory<byte> bytes, string? name)
     {

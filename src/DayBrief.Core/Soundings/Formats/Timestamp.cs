@@ -8,7 +8,9 @@ internal static class Timestamp
     private static readonly string[] Patterns =
     [
         "yyyy-MM-dd'T'HH:mmK", "yyyy-MM-dd'T'HH:mm:ssK", "yyyy-MM-dd'T'HH:mm:ss.FFFFFFFK", "yyyy-MM-dd HH:mmK", "yyyy-MM-dd HH:mm:ssK",
-        "yyyy-MM-dd'T'HHK", "yyyyMMdd'T'HHmmK",
+        "yyyy-MM-dd'T'HHK", "yyyyMMdd'T'HHmmK", "yyyy-MM-dd HH:mm:ss.FFFFFFFK", "yyyy/MM/dd HH:mmK", "yyyy/MM/dd HH:mm:ssK", "yyyy/MM/dd'T'HH:mm:ssK",
+        "dd.MM.yyyy HH:mmK", "dd.MM.yyyy HH:mm:ssK", "yyyyMMdd HH:mmK", "yyyyMMdd HH:mm:ssK", "yyyyMMdd HHmmK", "yyyyMMdd'T'HHmmssK",
+        "yyyy-MM-dd HH:mm:ss zzz", "yyyyMMddHHmmK",
     ];
 
     /// <summary>Null if it is no time, or one without a zone: an hour without a zone would be a guess.</summary>

@@ -12,6 +12,9 @@ internal static class StandardAtmosphere
 
     public static double PressureHpa(double heightM) => GroundPressureHpa(SeaLevelHpa, heightM);
 
+    public static double HeightM(double pressureHpa) =>
+        SeaLevelKelvins / LapseKelvinsPerM * (1 - Math.Pow(pressureHpa / SeaLevelHpa, 1 / Exponent));
+
     /// <summary>Pressure at an elevation from the altimeter setting: the standard atmosphere shifted until an altimeter
     /// set to QNH reads the elevation [ICAO7488].</summary>
     public static double GroundPressureHpa(double qnhHpa, double elevationM)

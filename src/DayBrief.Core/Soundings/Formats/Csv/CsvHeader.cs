@@ -17,34 +17,49 @@ internal sealed class CsvHeader
     /// <summary>Header texts that name no known quantity.</summary>
     public required IReadOnlyList<string> Unknown { get; init; }
 
+    /// <summary>Columns whose unit the values told, as "height in m".</summary>
+    public required IReadOnlyList<string> Guessed { get; init; }
+
     /// <summary>How many cells name a known quantity.</summary>
     public static int KnownCells(IEnumerable<string> cells) => cells.Count(cell => CsvColumn.Meaning(cell) is not null);
 
     /// <param name="cells">The header.</param>
     /// <param name="units">A second row of units, where the table has one; otherwise empty.</param>
     /// <param name="line">Where the header stands.</param>
-    public static CsvHeader Read(IReadOnlyList<string> cells, IReadOnlyList<string> units, int line)
+    /// <param name="guess">Tells units from the values, where the header names none.</param>
+    public static CsvHeader Read(IReadOnlyList<string> cells, IReadOnlyList<string> units, int line, UnitGuess guess)
     {
-        var columns = new List<CsvColumn>();
+        var named = new List<NamedColumn>();
         var unknown = new List<string>();
+        var isShort = CsvNames.AreUsualShortNames(cells);
         for (var i = 0; i < cells.Count; i++)
         {
             var header = cells[i].Trim();
-            if (CsvColumn.Meaning(header) is not { } meaning)
+            if (CsvColumn.Meaning(header) is not { } meaning || IsAngle(header, cells))
             {
                 unknown.Add(header);
                 continue;
             }
 
-            var unit = i < units.Count ? CsvColumn.UnitOf(units[i]) : "";
-            columns.Add(new(i, header, meaning.Quantity, Conversion(meaning, unit, header, line)));
+            var below = i < units.Count ? CsvColumn.UnitOf(units[i]) : "";
+            named.Add(new(i, meaning.Quantity, meaning.Unit ?? (below.Length > 0 ? below : isShort ? CsvNames.UnitOfShortName(header) : null)));
         }
 
-        return Complete(new(columns, cells.Count) { Unknown = [.. unknown.Where(name => name.Length > 0)] }, line);
+        // The speed of a balloon over the ground is worth no refusal; its wind is left out, and that is said.
+        var aside = named.FindAll(column => column is { Quantity: CsvQuantity.MovingSpeed, Unit: null });
+        unknown.AddRange(aside.Select(column => cells[column.Index].Trim()));
+        var guessed = new List<string>();
+        var columns = named.Except(aside).Select(column => new CsvColumn(
+            column.Index, cells[column.Index].Trim(), column.Quantity, Conversion(column, cells[column.Index].Trim(), named, guess, guessed, line))).ToList();
+        return Complete(
+            new(columns, cells.Count) { Unknown = [.. unknown.Where(name => name.Length > 0)], Guessed = guessed }, line);
     }
 
     /// <summary>The column of times, where the table has one.</summary>
     public CsvColumn? Time => Columns.FirstOrDefault(column => column.Quantity == CsvQuantity.Time);
+
+    /// <summary>The column of dates, where date and time stand apart.</summary>
+    public CsvColumn? Date => Columns.FirstOrDefault(column => column.Quantity == CsvQuantity.Date);
 
     public string? HeaderOf(string contractName) => contractName switch
     {
@@ -53,11 +68,16 @@ internal sealed class CsvHeader
         "temperatureC" => First(CsvQuantity.Temperature),
         "dewPointC" => First(CsvQuantity.DewPoint) ?? First(CsvQuantity.DewPointDepression) ?? First(CsvQuantity.RelativeHumidity)
             ?? First(CsvQuantity.SpecificHumidity) ?? First(CsvQuantity.MixingRatio),
-        "windDirectionDeg" => First(CsvQuantity.WindDirection) ?? First(CsvQuantity.WindEastward),
-        _ => First(CsvQuantity.WindSpeed) ?? First(CsvQuantity.WindNorthward),
+        "windDirectionDeg" => First(CsvQuantity.WindDirection) ?? First(CsvQuantity.WindEastward) ?? First(CsvQuantity.MovingDirection),
+        _ => First(CsvQuantity.WindSpeed) ?? First(CsvQuantity.WindNorthward) ?? First(CsvQuantity.MovingSpeed),
     };
 
     private string? First(CsvQuantity quantity) => Columns.FirstOrDefault(column => column.Quantity == quantity)?.Header;
+
+    // Beside another height, an elevation is the angle at which an aerial looks.
+    private static bool IsAngle(string header, IReadOnlyList<string> cells) =>
+        header.Equals("elevation", StringComparison.OrdinalIgnoreCase)
+        && cells.Any(cell => !cell.Trim().Equals(header, StringComparison.OrdinalIgnoreCase) && CsvColumn.Meaning(cell)?.Quantity == CsvQuantity.Height);
 
     private static CsvHeader Complete(CsvHeader header, int line)
     {
@@ -72,18 +92,28 @@ internal sealed class CsvHeader
             : throw new Origin(line).Refuse("column-missing", "no column for pressure or height. Name it for instance pressure_hpa.");
     }
 
-    private static Func<double, double> Conversion((CsvQuantity Quantity, string? Unit) meaning, string unit, string header, int line)
+    private static Func<double, double> Conversion(
+        NamedColumn column, string header, List<NamedColumn> named, UnitGuess guess, List<string> guessed, int line)
     {
-        var named = meaning.Unit ?? unit;
-        if (named.Length == 0)
+        if (column.Unit is { Length: > 0 } unit)
         {
-            // A wind direction is always in degrees and a time needs none; everything else has two or more units in use.
-            return meaning.Quantity is CsvQuantity.WindDirection or CsvQuantity.Time ? value => value : throw new Origin(line, Field: header).Refuse(
-                "unit-missing", $"the column does not name its unit. Write for instance {Example(meaning.Quantity)}.");
+            return CsvUnits.Conversion(column.Quantity, unit) ?? throw new Origin(line, Field: header).Refuse(
+                "unit-unknown", $"the unit \"{unit}\" is not known for this quantity. Write for instance {Example(column.Quantity)}.");
         }
 
-        return CsvUnits.Conversion(meaning.Quantity, named) ?? throw new Origin(line, Field: header).Refuse(
-            "unit-unknown", $"the unit \"{named}\" is not known for this quantity. Write for instance {Example(meaning.Quantity)}.");
+        if (CsvUnits.NeedsNoUnit(column.Quantity))
+        {
+            return value => value;
+        }
+
+        if (guess.Of(column.Index, column.Quantity, named) is { } told && CsvUnits.Conversion(column.Quantity, told) is { } conversion)
+        {
+            guessed.Add($"{header}: {CsvUnits.Written(told)}");
+            return conversion;
+        }
+
+        throw new Origin(line, Field: header).Refuse(
+            "unit-missing", $"the column does not name its unit, and its values do not tell. Write for instance {Example(column.Quantity)}.");
     }
 
     private static string Example(CsvQuantity quantity) => quantity switch

@@ -4,25 +4,32 @@ using DayBrief.Units;
 namespace DayBrief.Soundings.Formats.Csv;
 
 /// <summary>Turns rows into levels.</summary>
-internal sealed class CsvLevels(CsvHeader header, char delimiter, ReadAscent facts)
+/// <param name="header">The columns.</param>
+/// <param name="delimiter">What parts the cells.</param>
+/// <param name="facts">What the table says about the launch.</param>
+/// <param name="at">Where a row stands, from its number.</param>
+internal sealed class CsvLevels(CsvHeader header, char delimiter, ReadAscent facts, Func<int, Origin>? at = null)
 {
     private readonly bool _decimalComma = delimiter != ',';
+    private readonly Func<int, Origin> _at = at ?? (line => new(line));
     private int _shortRows;
     private int _firstShortRow;
+    private int _otherRows;
+    private int _firstOtherRow;
 
-    /// <summary>The level of a row; null where the row is blank or a comment.</summary>
+    /// <summary>The level of a row; null where the row is blank, a comment, or prose.</summary>
     public ReadLevel? Level(int line, string[] cells)
     {
-        if (cells.All(string.IsNullOrWhiteSpace) || cells[0].StartsWith('#'))
+        if (cells.All(string.IsNullOrWhiteSpace) || cells[0].StartsWith('#') || IsProse(line, cells))
         {
             return null;
         }
 
         Width(line, cells);
-        var origin = new Origin(line);
+        var origin = _at(line);
         double? Of(CsvQuantity quantity) => Value(quantity, cells, origin);
         var (temperature, pressure) = (Of(CsvQuantity.Temperature), Of(CsvQuantity.Pressure));
-        var moisture = origin with { Field = header.HeaderOf("dewPointC") };
+        var moisture = Field(origin, header.HeaderOf("dewPointC"));
         var wind = Components(Of(CsvQuantity.WindEastward), Of(CsvQuantity.WindNorthward));
         var level = new ReadLevel(origin)
         {
@@ -33,9 +40,10 @@ internal sealed class CsvLevels(CsvHeader header, char delimiter, ReadAscent fac
                 ?? (temperature - Of(CsvQuantity.DewPointDepression))
                 ?? Moisture.FromRelative(temperature, Of(CsvQuantity.RelativeHumidity), moisture)
                 ?? Moisture.FromMixing(Of(CsvQuantity.MixingRatio), Of(CsvQuantity.SpecificHumidity), pressure, moisture),
-            WindFromDeg = Of(CsvQuantity.WindDirection) ?? wind?.FromDegrees,
-            WindMs = Of(CsvQuantity.WindSpeed) ?? wind?.Speed.MetresPerSecond,
-            FieldName = header.HeaderOf,
+            WindFromDeg = Of(CsvQuantity.WindDirection) ?? wind?.FromDegrees ?? ((Of(CsvQuantity.MovingDirection) + 180) % 360),
+            WindMs = Of(CsvQuantity.WindSpeed) ?? wind?.Speed.MetresPerSecond ?? Of(CsvQuantity.MovingSpeed),
+            Position = Place(Of(CsvQuantity.Latitude), Of(CsvQuantity.Longitude)),
+            FieldName = name => Field(origin, header.HeaderOf(name)).Field,
         };
         return level.HasValue || level.PressureHpa is not null ? level : null;
     }
@@ -49,14 +57,48 @@ internal sealed class CsvLevels(CsvHeader header, char delimiter, ReadAscent fac
             ascent.Note("columns-ignored", header.Unknown.Count > 1 ? Words.Of($"Not used: the columns {names}.") : Words.Of($"Not used: the column {names}."));
         }
 
+        if (header.Guessed.Count > 0)
+        {
+            ascent.Warn("units-from-values", $"The header names no unit here; the values allow only one: {string.Join(", ", header.Guessed)}. Check it.");
+        }
+
         if (_shortRows > 0)
         {
             ascent.Warn("short-rows", $"{_shortRows} row(s) have fewer cells than the header, the first in line {_firstShortRow}; what is missing counts as not reported.");
+        }
+
+        if (_otherRows > 0)
+        {
+            ascent.Note("lines-passed-over", $"{_otherRows} line(s) without any figure are passed over, the first in line {_firstOtherRow}.");
         }
     }
 
     private static Wind? Components(double? eastwardMs, double? northwardMs) =>
         (eastwardMs, northwardMs) is ({ } east, { } north) ? Wind.FromComponents(east, north) : null;
+
+    private static Position? Place(double? latitude, double? longitude) =>
+        (latitude, longitude) is ( >= -90 and <= 90, >= -180 and <= 180) && (latitude, longitude) is not (0, 0)
+            ? Position.FromDegrees(latitude.Value, longitude.Value)
+            : null;
+
+    /// <summary>In JSON the path to the level comes first.</summary>
+    private static Origin Field(Origin origin, string? column) =>
+        column is null ? origin : origin with { Field = origin.Field is { } path ? $"{path}.{column}" : column };
+
+    // A title, a line of units or dashes, the source at the end: no cell under a known name holds a figure.
+    private bool IsProse(int line, string[] cells)
+    {
+        var known = header.Columns.Where(column => column.Index < cells.Length && !string.IsNullOrWhiteSpace(cells[column.Index])).ToList();
+        var isProse = known.Count == 0
+            ? cells.Any(cell => !string.IsNullOrWhiteSpace(cell))
+            : known.TrueForAll(column => !CsvNumber.TryRead(cells[column.Index], _decimalComma, out _)) && (known.Count > 1 || cells.Length < header.Width);
+        if (isProse && ++_otherRows == 1)
+        {
+            _firstOtherRow = line;
+        }
+
+        return isProse;
+    }
 
     private void Width(int line, string[] cells)
     {
@@ -79,7 +121,8 @@ internal sealed class CsvLevels(CsvHeader header, char delimiter, ReadAscent fac
         {
             if (column.Quantity == quantity
                 && column.Index < cells.Length
-                && CsvNumber.Read(cells[column.Index], _decimalComma, origin with { Field = column.Header }) is { } value)
+                && CsvNumber.Read(cells[column.Index], _decimalComma, Field(origin, column.Header)) is { } value
+                && !IsFiller(quantity, value))
             {
                 return column.ToBase(value);
             }
@@ -88,11 +131,16 @@ internal sealed class CsvLevels(CsvHeader header, char delimiter, ReadAscent fac
         return null;
     }
 
+    // 999.9 and 9999 can be a pressure or a height, and are nothing else.
+    private static bool IsFiller(CsvQuantity quantity, double value) =>
+        value is 9999 or 999.9 or 999 or 9999.9
+        && quantity is not (CsvQuantity.Pressure or CsvQuantity.Height or CsvQuantity.HeightAboveGround or CsvQuantity.Time);
+
     private double? AboveSea(double? aboveGround, Origin origin) => (aboveGround, facts.Source.Elevation) switch
     {
         (null, _) => null,
         ({ } height, { } ground) => ground.Metres + height,
-        _ => throw (origin with { Field = header.HeaderOf("heightM") }).Refuse(
+        _ => throw Field(origin, header.HeaderOf("heightM")).Refuse(
             "elevation-missing", "heights above ground need the elevation. Write a line \"# elevation_m: 123\" above the header."),
     };
 }

@@ -17,4 +17,11 @@ internal enum CsvQuantity
     WindEastward,
     WindNorthward,
     Time,
+    Date,
+    Latitude,
+    Longitude,
+
+    /// <summary>Where the balloon moves to: the opposite of where the wind comes from.</summary>
+    MovingDirection,
+    MovingSpeed,
 }

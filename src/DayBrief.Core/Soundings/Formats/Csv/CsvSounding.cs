@@ -7,41 +7,29 @@ internal static class CsvSounding
 
     public static SoundingFormat Format { get; } = new(
         new(FormatName, "RFC 4180, with a header that names quantity and unit", "pressure_hpa,height_m,temperature_c, …"),
-        input => input.Text is { } text && CsvTable.Find(text) is not null,
-        input => Read(CsvTable.Find(input.Text!)!));
+        input => input.Plain is { } text && CsvTable.Find(text) is not null,
+        input => Read(CsvTable.Find(input.Plain!)!));
 
     private static List<ReadAscent> Read(CsvTable table)
     {
-        using var rows = table.Rows().GetEnumerator();
-        if (!rows.MoveNext())
+        var rows = table.Rows().Take((10 * SoundingLimits.Levels) + 3).ToList();
+        if (rows.Count == 0)
         {
             throw new Origin(table.HeaderLine).Refuse("csv-invalid", "the header cannot be read.");
         }
 
-        var header = rows.Current.Cells;
-        var more = rows.MoveNext();
-        var units = more && IsUnitRow(rows.Current.Cells) ? rows.Current.Cells : [];
-        var columns = CsvHeader.Read(header, units, table.HeaderLine);
-        more = units.Length > 0 ? rows.MoveNext() : more;
-        var reader = new CsvLevels(columns, table.Delimiter, Begin(table));
-        var ascents = new CsvAscents(columns, () => Begin(table));
-        for (; more; more = rows.MoveNext())
-        {
-            if (reader.Level(rows.Current.Line, rows.Current.Cells) is { } level)
-            {
-                ascents.Add(level, rows.Current.Cells);
-            }
-        }
-
-        var read = ascents.Close();
-        read.ForEach(reader.Remark);
-        return read;
+        var units = rows.Count > 1 && IsUnitRow(rows[1].Cells) ? rows[1].Cells : [];
+        var body = rows[(units.Length > 0 ? 2 : 1)..];
+        var guess = new UnitGuess([.. body.Select(row => row.Cells)], table.Delimiter != ',');
+        var header = CsvHeader.Read(rows[0].Cells, units, table.HeaderLine, guess);
+        return CsvRows.Read(header, table.Delimiter, body, () => Begin(table));
     }
 
     private static ReadAscent Begin(CsvTable table)
     {
         var ascent = new ReadAscent { Source = new() { Format = FormatName } };
         table.Comments.Describe(ascent);
+        table.Facts.Describe(ascent);
         return ascent;
     }
 

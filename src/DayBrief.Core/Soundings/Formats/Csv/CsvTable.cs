@@ -1,3 +1,4 @@
+using DayBrief.Soundings.Formats.Listing;
 using nietras.SeparatedValues;
 
 namespace DayBrief.Soundings.Formats.Csv;
@@ -17,10 +18,14 @@ internal sealed class CsvTable
 
     public required CsvComments Comments { get; init; }
 
+    /// <summary>What the lines before the header say in words.</summary>
+    public ListingFacts Facts { get; } = new();
+
     /// <summary>Null if no line names two quantities that are known here.</summary>
     public static CsvTable? Find(string text)
     {
         var comments = new CsvComments();
+        var titles = new List<string>();
         var start = 0;
         for (var line = 1; line <= LinesSearched && start < text.Length; line++)
         {
@@ -32,7 +37,13 @@ internal sealed class CsvTable
             }
             else if (content.Length is > 2 and < 4000 && DelimiterOf(content.ToString()) is { } delimiter)
             {
-                return new() { Delimiter = delimiter, HeaderLine = line, Body = text.AsMemory(start), Comments = comments };
+                var table = new CsvTable { Delimiter = delimiter, HeaderLine = line, Body = text.AsMemory(start), Comments = comments };
+                titles.ForEach(table.Facts.Take);
+                return table;
+            }
+            else if (content.Length is > 2 and < 300)
+            {
+                titles.Add(content.ToString());
             }
 
             start = end + (end + 1 < text.Length && text[end] == '\r' && text[end + 1] == '\n' ? 2 : 1);
@@ -74,7 +85,7 @@ internal sealed class CsvTable
 
     private static char? DelimiterOf(string line)
     {
-        foreach (var delimiter in "\t;,")
+        foreach (var delimiter in "\t;,|")
         {
             if (line.Contains(delimiter, StringComparison.Ordinal)
                 && CsvHeader.KnownCells(line.Split(delimiter).Select(cell => cell.Trim().Trim('"'))) >= 2)

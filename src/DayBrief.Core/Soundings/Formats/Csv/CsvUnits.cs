@@ -13,11 +13,11 @@ internal static class CsvUnits
         (1, "m metre metres meter meters gpm mamsl mmsl magl mgpm"), (0.3048, "ft feet ftamsl ftagl ftmsl"), (1000, "km"), (10, "dam gpdm"));
 
     private static readonly Dictionary<string, Func<double, double>> Difference = Spelled(
-        (1, "c degc celsius k kelvin degk"), (5.0 / 9, "f degf"));
+        (1, "c degc celsius degcelsius k kelvin kelvins degk"), (5.0 / 9, "f degf"));
 
     private static readonly Dictionary<string, Func<double, double>> Speed = Spelled(
-        (1, "ms mps ms1 msec"),
-        (Units.Speed.MetresPerSecondPerKnot, "kt kts kn knot knots"),
+        (1, "ms mps ms1 msec metrespersecond meterspersecond"),
+        (Units.Speed.MetresPerSecondPerKnot, "kt kts kn knot knots kn1"),
         (1 / 3.6, "kmh kph kmh1"),
         (0.44704, "mph"));
 
@@ -26,6 +26,8 @@ internal static class CsvUnits
         ["c"] = value => value,
         ["degc"] = value => value,
         ["celsius"] = value => value,
+        ["degcelsius"] = value => value,
+        ["kelvins"] = value => value - Temperature.ZeroCelsius,
         ["k"] = value => value - Temperature.ZeroCelsius,
         ["degk"] = value => value - Temperature.ZeroCelsius,
         ["kelvin"] = value => value - Temperature.ZeroCelsius,
@@ -33,12 +35,12 @@ internal static class CsvUnits
         ["degf"] = value => (value - 32) / 1.8,
     };
 
-    private static readonly Dictionary<string, Func<double, double>> Degrees = Spelled((1, "deg degrees degree degtrue degt true grad"));
+    private static readonly Dictionary<string, Func<double, double>> Degrees = Spelled((1, "deg degrees degree degtrue degt true grad degnorth degeast degn dege"));
 
-    private static readonly Dictionary<string, Func<double, double>> Percent = Spelled((1, "pct percent per cent"), (100, "1 fraction"));
+    private static readonly Dictionary<string, Func<double, double>> Percent = Spelled((1, "pct percent per cent prozent"), (100, "1 fraction"));
 
     private static readonly Dictionary<string, Func<double, double>> MassFraction = Spelled(
-        (0.001, "gkg gkg1 gperkg"), (1, "kgkg kgkg1 kgperkg"));
+        (0.001, "gkg gkg1 gperkg gkgm1"), (1, "kgkg kgkg1 kgperkg"));
 
     private static readonly Dictionary<string, Func<double, double>> Zone = Spelled((1, "utc gmt"));
 
@@ -49,6 +51,26 @@ internal static class CsvUnits
     public static Func<double, double>? Conversion(CsvQuantity quantity, string unit) =>
         Of(quantity).TryGetValue(unit, out var conversion) ? conversion : null;
 
+    /// <summary>What is always in degrees, and a time.</summary>
+    public static bool NeedsNoUnit(CsvQuantity quantity) => quantity is CsvQuantity.WindDirection or CsvQuantity.MovingDirection
+        or CsvQuantity.Time or CsvQuantity.Date or CsvQuantity.Latitude or CsvQuantity.Longitude;
+
+    /// <summary>A unit as one writes it.</summary>
+    public static string Written(string unit) => unit switch
+    {
+        "hpa" => "hPa",
+        "pa" => "Pa",
+        "kpa" => "kPa",
+        "c" => "°C",
+        "f" => "°F",
+        "k" => "K",
+        "pct" => "%",
+        "fraction" => "1",
+        "gkg" => "g/kg",
+        "kgkg" => "kg/kg",
+        _ => unit,
+    };
+
     private static Dictionary<string, Func<double, double>> Of(CsvQuantity quantity) => quantity switch
     {
         CsvQuantity.Pressure => Pressure,
@@ -57,8 +79,8 @@ internal static class CsvUnits
         CsvQuantity.DewPointDepression => Difference,
         CsvQuantity.RelativeHumidity => Percent,
         CsvQuantity.SpecificHumidity or CsvQuantity.MixingRatio => MassFraction,
-        CsvQuantity.WindDirection => Degrees,
-        CsvQuantity.Time => Zone,
+        CsvQuantity.WindDirection or CsvQuantity.MovingDirection or CsvQuantity.Latitude or CsvQuantity.Longitude => Degrees,
+        CsvQuantity.Time or CsvQuantity.Date => Zone,
         _ => Speed,
     };
 

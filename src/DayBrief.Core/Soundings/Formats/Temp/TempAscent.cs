@@ -55,6 +55,11 @@ internal sealed class TempAscent(string? station, DayAndHour? time)
         Read.WindsByHeight.Sort(static (a, b) => a.Height.CompareTo(b.Height));
         Read.Source = Read.Source with { LaunchTime = LaunchTime };
         Read.TurnsReported = Parts.Overlaps(["TTBB", "UUBB", "IIBB"]);
+        if (!Parts.Overlaps(["TTAA", "UUAA", "IIAA"]))
+        {
+            Read.Warn("part-a-missing", "Part A (surface and standard levels) is missing: heights and most winds do not show.");
+        }
+
         if (!Read.TurnsReported)
         {
             Read.Warn("part-b-missing", "Part B (significant levels) is missing: inversions between the standard levels do not show.");

@@ -7,16 +7,20 @@ internal static class TempParts
         from kind in new[] { "TT", "UU", "II", "PP", "QQ", "EE" } from part in "ABCD" select $"{kind}{part}{part}",
         StringComparer.Ordinal);
 
+    /// <summary>Signs that a page or a mail puts beside a group.</summary>
+    private static readonly char[] Around = ['=', '$', '(', ')', '[', ']', '<', '>', '"', '\'', '`', '*', '|', ',', ';', ':', '\uFEFF'];
+
+    /// <summary>Whether a part begins anywhere: its name with what opens its header after it.</summary>
     public static bool Any(string text)
     {
-        foreach (var kind in new[] { "TT", "UU", "II", "PP", "QQ", "EE" })
+        for (var i = 0; i + 4 < text.Length; i++)
         {
-            foreach (var part in "ABCD")
+            if (text[i + 2] == text[i + 3] && (text[i + 2] | 0x20) is >= 'a' and <= 'd'
+                && Names.Contains(text.Substring(i, 4).ToUpperInvariant())
+                && (i == 0 || !char.IsLetterOrDigit(text[i - 1])) && char.IsWhiteSpace(text[i + 4])
+                && OpensHeader(text.AsSpan(i + 4, Math.Min(40, text.Length - i - 4)).TrimStart()))
             {
-                if (HasWord(text, $"{kind}{part}{part}"))
-                {
-                    return true;
-                }
+                return true;
             }
         }
 
@@ -29,7 +33,7 @@ internal static class TempParts
         TempPart? open = null;
         foreach (var (word, line) in Words(text))
         {
-            var bare = word.TrimEnd('=', '$');
+            var bare = word.Trim(Around).ToUpperInvariant();
             if (Names.Contains(bare))
             {
                 Close(open);
@@ -58,7 +62,7 @@ internal static class TempParts
             open.Groups.Add(new(bare, line));
         }
 
-        open.Ended = bare.Length < word.Length;
+        open.Ended = word.AsSpan().ContainsAny('=', '$');
     }
 
     // Between two parts, "72235 TTBB" may repeat the station: it is no level of the part before.
@@ -107,22 +111,7 @@ internal static class TempParts
         }
     }
 
-    private static bool HasWord(string text, string word)
-    {
-        for (var i = text.IndexOf(word, StringComparison.Ordinal); i >= 0; i = text.IndexOf(word, i + 1, StringComparison.Ordinal))
-        {
-            var end = i + word.Length;
-            if ((i == 0 || text[i - 1] == '=' || char.IsWhiteSpace(text[i - 1]) || char.IsControl(text[i - 1])) && end < text.Length && char.IsWhiteSpace(text[end])
-                && OpensHeader(text.AsSpan(end, Math.Min(40, text.Length - end)).TrimStart()))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
     // A date group, or a call sign and a date group.
     private static bool OpensHeader(ReadOnlySpan<char> rest) =>
-        rest.Length >= 5 && !rest[..3].ContainsAnyExceptInRange('/', 'Z') && rest[..Math.Min(16, rest.Length)].ContainsAnyInRange('0', '9');
+        rest.Length >= 5 && !rest[..3].ContainsAnyExcept("/0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz") && rest[..Math.Min(16, rest.Length)].ContainsAnyInRange('0', '9');
 }

@@ -5,8 +5,8 @@ internal static class TempReport
 {
     public static SoundingFormat Format { get; } = new(
         new(TempAscent.FormatName, "WMO-No. 306, FM 35/36/38 TEMP (land, ship, mobile) and FM 32/33/34 PILOT", "TTAA 72121 72235 99000 24416 18006 …"),
-        input => input.Text is { } text && TempParts.Any(text),
-        input => Read(input.Text!));
+        input => input.Plain is { } text && TempParts.Any(text),
+        input => Read(input.Plain!));
 
     private static List<ReadAscent> Read(string text)
     {

@@ -5,7 +5,7 @@ internal static class JsonLevel
 {
     public static readonly string[] Names =
     [
-        "pressureHpa", "heightM", "temperatureC", "dewPointC", "dewPointDepressionC",
+        "pressureHpa", "heightM", "temperatureC", "dewPointC", "dewPointDepressionC", "relativeHumidityPct",
         "windDirectionDeg", "windSpeedKt", "windSpeedMs",
     ];
 
@@ -19,6 +19,7 @@ internal static class JsonLevel
         TemperatureC = level.Number("temperatureC"),
         DewPointC = level.Number("dewPointC"),
         DewPointDepressionC = level.Number("dewPointDepressionC"),
+        RelativeHumidityPct = level.Number("relativeHumidityPct"),
         WindDirectionDeg = level.Number("windDirectionDeg"),
         WindSpeedKt = level.Number("windSpeedKt"),
         WindSpeedMs = level.Number("windSpeedMs"),

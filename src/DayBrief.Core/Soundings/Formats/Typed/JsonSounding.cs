@@ -1,9 +1,10 @@
 using System.Text.Json;
+using System.Text.RegularExpressions;
 
 namespace DayBrief.Soundings.Formats.Typed;
 
 /// <summary>Typed levels as JSON, and the "levels" of our own analyses.</summary>
-internal static class JsonSounding
+internal static partial class JsonSounding
 {
     public const string FormatName = "JSON";
 
@@ -25,7 +26,8 @@ internal static class JsonSounding
     private static List<ReadAscent> Read(string text)
     {
         using var document = Parse(text);
-        return [.. JsonProfiles.Of(document.RootElement).Select(profile => Ascent(profile.Root, profile.Shared, profile.Path))];
+        return JsonTable.Read(document.RootElement)
+            ?? [.. JsonProfiles.Of(document.RootElement).Select(profile => Ascent(profile.Root, profile.Shared, profile.Path))];
     }
 
     private static ReadAscent Ascent(JsonElement root, JsonFields? shared, string path)
@@ -52,7 +54,8 @@ internal static class JsonSounding
     {
         try
         {
-            return JsonDocument.Parse(text, Lenient);
+            // NaN is no JSON, but programs write it.
+            return JsonDocument.Parse(text.Contains("NaN", StringComparison.Ordinal) ? NotANumber().Replace(text, "null") : text, Lenient);
         }
         catch (JsonException error)
         {
@@ -60,6 +63,9 @@ internal static class JsonSounding
                 "json-invalid", $"this is not valid JSON at character {(error.BytePositionInLine ?? 0) + 1}. A comma, a bracket or a quotation mark may be missing before it.");
         }
     }
+
+    [GeneratedRegex(@"(?<=[:\[,]\s{0,20})-?NaN(?=\s{0,20}[,\]}])")]
+    private static partial Regex NotANumber();
 
     private static TypedSounding Typed(JsonElement root, JsonFields? shared, string path, out List<string> ignored)
     {

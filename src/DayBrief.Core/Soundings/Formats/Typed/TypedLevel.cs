@@ -19,6 +19,9 @@ public sealed record TypedLevel
     /// <summary>Temperature minus dew point, °C; used where no dew point is given.</summary>
     public double? DewPointDepressionC { get; init; }
 
+    /// <summary>Relative humidity over water, %; used where neither dew point nor depression is given.</summary>
+    public double? RelativeHumidityPct { get; init; }
+
     /// <summary>True direction that the wind blows from, 0 to 360°.</summary>
     public double? WindDirectionDeg { get; init; }
 

@@ -40,7 +40,8 @@ internal static class TypedLevels
         PressureHpa = level.PressureHpa,
         HeightM = level.HeightM,
         TemperatureC = level.TemperatureC,
-        DewPointC = level.DewPointC ?? (level.TemperatureC - level.DewPointDepressionC),
+        DewPointC = level.DewPointC ?? (level.TemperatureC - level.DewPointDepressionC)
+            ?? Moisture.FromRelative(level.TemperatureC, level.RelativeHumidityPct, new(Field: $"{path}.relativeHumidityPct")),
         WindFromDeg = level.WindDirectionDeg,
         WindMs = level.WindSpeedMs is { } ms && level.WindSpeedKt is null ? ms : level.WindSpeedKt * Speed.MetresPerSecondPerKnot,
         FieldName = name => $"{path}.{Given(level, name)}",
@@ -48,6 +49,7 @@ internal static class TypedLevels
 
     private static string Given(TypedLevel level, string name) => name switch
     {
+        "dewPointC" when level.DewPointC is null && level.DewPointDepressionC is null && level.RelativeHumidityPct is not null => "relativeHumidityPct",
         "dewPointC" when level.DewPointC is null => "dewPointDepressionC",
         "windSpeedKt" when level.WindSpeedKt is null && level.WindSpeedMs is not null => "windSpeedMs",
         _ => name,
