@@ -37,7 +37,7 @@ public sealed class GermanRefusalsTests(GermanRefusalsTests.Desk desk) : IClassF
         { "JSON of another shape", "{\"levels\":7}", "levels" },
         { "JSON with a number for a level", "{\"levels\":[7,8,9]}", "hier gehört ein Objekt" },
         { "JSON with text for a number", "{\"levels\":[{\"pressureHpa\":\"high\",\"temperatureC\":1}]}", "hier gehört eine Zahl hin" },
-        { "JSON with unknown names", "{\"levels\":[{\"p\":1000,\"t\":15},{\"p\":900,\"t\":9}]}", "nicht bekannt" },
+        { "JSON with unknown names", "{\"levels\":[{\"x\":1000,\"y\":15},{\"x\":900,\"y\":9}]}", "nicht bekannt" },
         { "JSON with columns of different lengths", "{\"levels\":{\"pressureHpa\":[1000,900],\"temperatureC\":[15]}}", "" },
         { "JSON without profiles", "{\"profiles\":[]}", "leer" },
         { "JSON with a dew point above the temperature", Dew(), "Taupunkt" },

@@ -89,6 +89,12 @@ internal sealed class CsvLevels(CsvHeader header, char delimiter, ReadAscent fac
     private bool IsProse(int line, string[] cells)
     {
         var known = header.Columns.Where(column => column.Index < cells.Length && !string.IsNullOrWhiteSpace(cells[column.Index])).ToList();
+        if (cells.Any(cell => cell.Contains('\n', StringComparison.Ordinal)))
+        {
+            // A quotation mark left open has swallowed rows.
+            return false;
+        }
+
         var isProse = known.Count == 0
             ? cells.Any(cell => !string.IsNullOrWhiteSpace(cell))
             : known.TrueForAll(column => !CsvNumber.TryRead(cells[column.Index], _decimalComma, out _)) && (known.Count > 1 || cells.Length < header.Width);
@@ -133,7 +139,7 @@ internal sealed class CsvLevels(CsvHeader header, char delimiter, ReadAscent fac
 
     // 999.9 and 9999 can be a pressure or a height, and are nothing else.
     private static bool IsFiller(CsvQuantity quantity, double value) =>
-        value is 9999 or 999.9 or 999 or 9999.9
+        value is 9999 or 999.9 or 9999.9
         && quantity is not (CsvQuantity.Pressure or CsvQuantity.Height or CsvQuantity.HeightAboveGround or CsvQuantity.Time);
 
     private double? AboveSea(double? aboveGround, Origin origin) => (aboveGround, facts.Source.Elevation) switch
