@@ -19,6 +19,7 @@ internal static class Verbs
             BriefCommand.Create(),
             CentreCommand.Create(),
             FlightCommand.Create(),
+            VerifyCommand.Create(),
             HealthCommand.Create(),
         };
         var parsed = root.Parse(args);

@@ -16,6 +16,7 @@ public sealed partial class HouseRules
         ["Reports"] = ["Units", "Texts"],
         ["Updrafts"] = ["Units"],
         ["Logs"] = ["Units", "Texts", "Numerics"],
+        ["Scores"] = ["Units", "Numerics", "Thermodynamics", "Soundings"],
         ["BoundaryLayer"] = ["Units", "Numerics", "Thermodynamics", "Soundings", "Updrafts"],
         ["Flight"] = ["Units", "Texts", "Numerics", "Updrafts"],
         ["Days"] = ["Units", "Texts", "Numerics", "Thermodynamics", "Soundings", "Reports", "Updrafts", "BoundaryLayer", "Flight"],
@@ -29,6 +30,7 @@ public sealed partial class HouseRules
         ["Features/People"] = ["Infrastructure", "Languages"],
         ["Features/Sites"] = ["Infrastructure", "Languages", "Features.People"],
         ["Features/Soundings"] = ["Charts", "Infrastructure", "Languages", "Features.People"],
+        ["Features/Verifying"] = ["Features.Soundings", "Infrastructure"],
         ["Features/Flights"] = ["Features.Soundings", "Infrastructure"],
         ["Features/Technique"] = ["Charts", "Infrastructure", "Languages"],
         ["Features/Briefs"] = ["Charts", "Features.Sites", "Features.Soundings", "Features.Technique", "Features.People", "Infrastructure", "Languages"],
@@ -38,7 +40,7 @@ public sealed partial class HouseRules
         ["Features/Sending"] = ["Features.Arrivals", "Features.Sites", "Features.People", "Features.Briefs", "Infrastructure", "Languages"],
         ["Features/Phone"] = ["Features.Briefs", "Features.Sites", "Features.Technique", "Features.People", "Infrastructure", "Languages"],
         ["Features/Centring"] = ["Charts", "Infrastructure"],
-        ["Commands"] = ["Charts", "Features.Flights", "Features.Sites", "Features.Soundings", "Features.Briefs", "Features.Centring", "Infrastructure", "Languages"],
+        ["Commands"] = ["Charts", "Features.Flights", "Features.Verifying", "Features.Sites", "Features.Soundings", "Features.Briefs", "Features.Centring", "Infrastructure", "Languages"],
     };
 
     [Fact]

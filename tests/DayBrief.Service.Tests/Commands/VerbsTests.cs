@@ -48,6 +48,34 @@ public sealed class VerbsTests
         Assert.DoesNotContain("Johanna", run.Output + run.Error, StringComparison.OrdinalIgnoreCase);
     }
 
+    /// <summary>Two invented days; what came true is written down, so that error and bias can be read off by hand.</summary>
+    [Fact]
+    public async Task Verify_scores_the_days_of_a_folder()
+    {
+        var folder = Directory.CreateTempSubdirectory("daybrief-verify-").FullName;
+        var site = Path.Combine(folder, "site.json");
+        await File.WriteAllTextAsync(site, Demo.Site, TestContext.Current.CancellationToken);
+        foreach (var day in new[] { 21, 22 })
+        {
+            File.Copy(Demo.Path("broad-post-frontal.txt"), Path.Combine(folder, $"2026-05-{day}.morning.txt"));
+            await File.WriteAllTextAsync(Path.Combine(folder, $"2026-05-{day}.actuals.csv"), "time,top_m,climb_ms,who\n12:30,900,1.5,x\n15:10,1200,,\n", TestContext.Current.CancellationToken);
+        }
+
+        await File.WriteAllTextAsync(Path.Combine(folder, "2026-05-23.reports.txt"), "METAR ZZZZ 231250Z 24008KT 9999 SCT040 18/08 Q1018=", TestContext.Current.CancellationToken);
+        var run = await RunAsync("verify", folder, "--site", site, "--ensemble", "30");
+        Directory.Delete(folder, recursive: true);
+        Assert.Equal("", run.Error);
+        var result = JsonDocument.Parse(run.Output).RootElement;
+        var first = result.GetProperty("days")[0];
+        Assert.Equal((2, 1200), (result.GetProperty("days").GetArrayLength(), first.GetProperty("true").GetProperty("topM").GetDouble()));
+        Assert.Equal(750, first.GetProperty("true").GetProperty("firstMin").GetDouble());
+        var score = result.GetProperty("scores").GetProperty("topM");
+        var told = result.GetProperty("days").EnumerateArray().Average(day => day.GetProperty("told").GetProperty("topM").GetDouble());
+        Assert.Equal(told - 1200, score.GetProperty("bias").GetDouble(), 0.1);
+        Assert.Equal(0, score.GetProperty("climatologyMae").GetDouble());
+        Assert.Contains("2026-05-23.reports.txt", result.GetProperty("notUsed").EnumerateArray().Select(name => name.GetString()));
+    }
+
     [Theory]
     [InlineData("no-such-verb")]
     [InlineData("analyse")]
@@ -63,6 +91,7 @@ public sealed class VerbsTests
     [InlineData("centre")]
     [InlineData("brief")]
     [InlineData("flight")]
+    [InlineData("verify")]
     public async Task Every_verb_explains_itself(string verb)
     {
         var run = await RunAsync(verb, "--help");

@@ -1,5 +1,3 @@
-using DayBrief.Soundings;
-
 namespace DayBrief.Service.Features.Briefs;
 
 /// <summary>What every reader must see about the ascent before the day: its time taken on somebody's word or on nobody's, values

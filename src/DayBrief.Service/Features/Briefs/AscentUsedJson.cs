@@ -1,5 +1,3 @@
-using DayBrief.Service.Infrastructure;
-
 namespace DayBrief.Service.Features.Briefs;
 
 /// <summary>The ascent that a brief is computed from, as people tell it apart.</summary>
