@@ -5,12 +5,15 @@ namespace DayBrief.Reports;
 /// <summary>Joins what was written in two words and means one group: "1 1/2SM", "FM 1130", "PROB 30", "SCT 030", "SCT030 CB".</summary>
 internal static partial class GroupJoins
 {
+    /// <summary>Remarks stay as they are written.</summary>
     public static List<string> Of(IEnumerable<string> groups)
     {
         var joined = new List<string>();
+        var inRemarks = false;
         foreach (var group in groups)
         {
-            if (joined.Count > 0 && Pair().IsMatch($"{joined[^1]} {group}"))
+            inRemarks |= group.StartsWith("RMK", StringComparison.Ordinal);
+            if (!inRemarks && joined.Count > 0 && Pair().IsMatch($"{joined[^1]} {group}"))
             {
                 joined[^1] = joined[^1] is [>= '0' and <= '9'] or ['P' or 'M', >= '0' and <= '9'] && group.EndsWith("SM", StringComparison.Ordinal) && group.Contains('/', StringComparison.Ordinal)
                     ? $"{joined[^1]} {group}"

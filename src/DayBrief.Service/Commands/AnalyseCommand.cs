@@ -12,7 +12,7 @@ internal static class AnalyseCommand
 {
     private static readonly Argument<string[]> Paths = new("PATH")
     {
-        Description = "Files, folders (all files in them) or - for standard input.",
+        Description = "Files, folders (all files in them and their folders) or - for standard input.",
         Arity = ArgumentArity.OneOrMore,
     };
 
@@ -29,13 +29,19 @@ internal static class AnalyseCommand
         HelpName = "M",
     };
 
+    private static readonly Option<string?> Resume = new("--resume")
+    {
+        Description = "File that keeps which inputs are done; the same call goes on after them.",
+        HelpName = "FILE",
+    };
+
     public static Command Create()
     {
         CommandNumber.InRange(SurfaceTemperature, -90, 70);
         CommandNumber.InRange(Elevation, -500, 6000);
         var command = new Command("analyse", "Read soundings of any supported format; print one analysis a line (NDJSON).")
         {
-            Paths, SurfaceTemperature, Elevation,
+            Paths, SurfaceTemperature, Elevation, Resume,
         };
         command.SetAction((parsed, stopping) => RunAsync(parsed, stopping));
         return command;
@@ -46,17 +52,18 @@ internal static class AnalyseCommand
         var options = new AnalysisOptions(
             [.. (parsed.GetValue(SurfaceTemperature) ?? []).Select(Temperature.FromCelsius)],
             parsed.GetValue(Elevation) is { } metres ? Altitude.FromMetres(metres) : null);
-        var exit = 0;
-        foreach (var input in parsed.GetRequiredValue(Paths).SelectMany(CommandInput.Expand))
+        IReadOnlyList<string> inputs = [];
+        var exit = await CommandInput.RefusableAsync(parsed, null, () =>
         {
-            exit = Math.Max(exit, await CommandInput.RefusableAsync(parsed, input, async () =>
-            {
-                var sounding = SoundingReader.Read(await CommandInput.ReadAsync(input, stopping), CommandInput.NameOf(input));
-                var line = JsonSerializer.Serialize(AnalysisJson.Of(options.Analyse(sounding)), Json.Line);
-                await parsed.InvocationConfiguration.Output.WriteLineAsync(line.AsMemory(), stopping);
-            }));
-        }
+            inputs = [.. parsed.GetRequiredValue(Paths).SelectMany(CommandInput.Expand)];
+            return Task.CompletedTask;
+        });
+        return exit != 0 ? exit : await new Batch(parsed, parsed.GetValue(Resume)).RunAsync(inputs, LineAsync, stopping);
 
-        return exit;
+        async Task<string> LineAsync(string input)
+        {
+            var sounding = SoundingReader.Read(await CommandInput.ReadAsync(input, stopping), CommandInput.NameOf(input));
+            return JsonSerializer.Serialize(AnalysisJson.Of(options.Analyse(sounding)), Json.Line);
+        }
     }
 }

@@ -15,9 +15,18 @@ internal static class CommandInput
 
     private const string StandardInput = "-";
 
-    /// <summary>A folder stands for all files in it, in order of their names.</summary>
-    public static IEnumerable<string> Expand(string path) =>
-        Directory.Exists(path) ? Directory.EnumerateFiles(path).Order(StringComparer.Ordinal) : [path];
+    /// <summary>A folder stands for all files in it and in its folders, in order of their names; hidden ones apart.</summary>
+    /// <exception cref="InvalidInputException">The folder holds no file.</exception>
+    public static IReadOnlyList<string> Expand(string path)
+    {
+        if (!Directory.Exists(path))
+            return [path];
+        var every = new EnumerationOptions { RecurseSubdirectories = true, IgnoreInaccessible = true, AttributesToSkip = FileAttributes.Hidden | FileAttributes.System };
+        string[] files = [.. Directory.EnumerateFiles(path, "*", every).Order(StringComparer.Ordinal)];
+        return files.Length > 0 ? files : throw InvalidInputException.Field("PATH", $"The folder {path} holds no file.");
+    }
+
+    public static bool IsFolder(string path) => Directory.Exists(path);
 
     public static string NameOf(string path) => path == StandardInput ? "standard input" : Path.GetFileName(path);
 

@@ -77,9 +77,11 @@ internal sealed class DayOptions
             Flux = parsed.GetValue(_flux) is { } flux ? FluxFile.Read(flux, site.TimeZone) : null,
         };
 
-    public async Task<Sounding> SoundingAsync(ParseResult parsed, CancellationToken stopping)
+    public Task<Sounding> SoundingAsync(ParseResult parsed, CancellationToken stopping) => SoundingAsync(parsed, Path(parsed), stopping);
+
+    /// <summary>The ascent of one of several files.</summary>
+    public async Task<Sounding> SoundingAsync(ParseResult parsed, string path, CancellationToken stopping)
     {
-        var path = Path(parsed);
         return AscentChoice.For(await CommandInput.ReadAsync(path, stopping), CommandInput.NameOf(path), index: null, Site(parsed), Date(parsed));
     }
 

@@ -77,6 +77,10 @@ public sealed class IrregularForecastTests
     }
 
     [Fact]
+    public void Remarks_stay_as_written() =>
+        Assert.Equal("T 17 16 Q 1020 1021", TafReader.Read("TAF XXXX 011000Z 0112/0212 24008KT 9999 SCT030 RMK T 17 16 Q 1020 1021").Remarks);
+
+    [Fact]
     public void NIL_and_cancelled_forecasts_say_so()
     {
         Assert.True(TafReader.Read("TAF XXXX NIL").IsNil);

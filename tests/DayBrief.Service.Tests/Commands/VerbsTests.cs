@@ -29,6 +29,46 @@ public sealed class VerbsTests
         Assert.NotEmpty(JsonDocument.Parse(run.Error).RootElement.GetProperty("errors")[0].GetProperty("detail").GetString()!);
     }
 
+    [Fact]
+    public async Task Analyse_reads_folders_of_folders_in_order_and_goes_on_after_what_is_done()
+    {
+        var folder = Directory.CreateTempSubdirectory("daybrief-verbs-").FullName;
+        foreach (var name in new[] { "b/2/y.txt", "a/1/z.txt", "a/x.txt" })
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(Path.Combine(folder, name))!);
+            File.Copy(Demo.Path("broad-post-frontal.txt"), Path.Combine(folder, name));
+        }
+
+        await File.WriteAllTextAsync(Path.Combine(folder, "a/bad.txt"), "not a sounding", TestContext.Current.CancellationToken);
+        var done = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName());
+        var run = await RunAsync("analyse", folder, "--resume", done);
+        Assert.Equal(1, run.Exit);
+        Assert.Equal(["z.txt", "x.txt", "y.txt"], Names(run.Output));
+        Assert.Contains("not-recognised", run.Error);
+        var again = await RunAsync("analyse", folder, "--resume", done);
+        Assert.Equal((0, ""), (again.Exit, again.Output));
+        File.Delete(done);
+
+        var site = Path.Combine(folder, "b", "site.json");
+        await File.WriteAllTextAsync(site, Demo.Site, TestContext.Current.CancellationToken);
+        var days = await RunAsync("day", Path.Combine(folder, "a", "1"), "--site", site, "--date", "2026-05-21", "--ensemble", "0", "--max-temperature", "17");
+        Assert.Equal((0, "z.txt"), (days.Exit, Assert.Single(Names(days.Output))));
+        Directory.Delete(folder, recursive: true);
+    }
+
+    [Fact]
+    public async Task An_empty_folder_is_refused()
+    {
+        var folder = Directory.CreateTempSubdirectory("daybrief-verbs-").FullName;
+        var run = await RunAsync("analyse", folder);
+        Directory.Delete(folder);
+        Assert.Equal(1, run.Exit);
+        Assert.Contains("holds no file", run.Error);
+    }
+
+    private static string?[] Names(string output) =>
+        [.. output.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(line => JsonDocument.Parse(line).RootElement.GetProperty("source").GetProperty("name").GetString())];
+
     /// <summary>Two fixes of the public example of the format; names in the head never come out.</summary>
     [Fact]
     public async Task Flight_prints_one_line_a_flight_without_names()
