@@ -22,6 +22,9 @@ internal sealed class CloudAssessment
     private const double ThunderK = 30;
     private const double SpreadDepressionK = 5;
 
+    // Two heights nearer to each other than figures are rounded cannot be told apart.
+    private const double BarelyM = 50;
+
     // Cloud over a shallower layer is fog or stratus, which the plume of a thermal says nothing about.
     private const double LeastDepthM = 300;
 
@@ -79,15 +82,20 @@ internal sealed class CloudAssessment
 
     private bool HasCloud(int i) => _track.CumulusCover[i] >= Headline.FirstCloudShare;
 
+    /// <summary>Of the usable part of the day where there is one: in the shallow air at sunrise the two heights say nothing.</summary>
     private Phrase DryReason()
     {
+        var usable = _headline.FirstUsable >= 0;
         var nearest = Enumerable.Range(0, _track.DepthM.Length)
             .Where(i => double.IsFinite(_track.DepthM[i]) && double.IsFinite(_track.LclM[i]))
+            .Where(i => usable ? i >= _headline.FirstUsable && i <= _headline.Last : _track.DepthM[i] >= LeastDepthM)
             .OrderBy(i => _track.LclM[i] - _track.DepthM[i])
             .Cast<int?>().FirstOrDefault();
-        return nearest is { } i
-            ? Phrase.Of($"No cumulus: when thermals come nearest, they reach {Height.FromMetres(_track.DepthM[i])} and would need {Height.FromMetres(_track.LclM[i])} to condense.")
-            : Phrase.Of($"No cumulus: no thermals.");
+        if (nearest is not { } i)
+            return Phrase.Of($"No cumulus: no thermals.");
+        return _track.LclM[i] - _track.DepthM[i] < BarelyM
+            ? Phrase.Of($"No cumulus: at best thermals only just reach {Height.FromMetres(_track.LclM[i])}, where they would condense.")
+            : Phrase.Of($"No cumulus: when thermals come nearest, they reach {Height.FromMetres(_track.DepthM[i])} and would need {Height.FromMetres(_track.LclM[i])} to condense.");
     }
 
     private Height? BaseAtStrongest()

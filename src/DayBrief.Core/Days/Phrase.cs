@@ -38,51 +38,54 @@ public sealed class Phrase
     /// <summary>The sentence in metric units.</summary>
     public override string ToString() => In(SiteUnits.Metric);
 
-    /// <summary>Heights to 10 ft or m, from 1,000 ft on to 100 ft; wind in whole kt or m/s; climbs (format "climb") to a tenth.</summary>
+    /// <summary>Quantities rounded as <see cref="Rounding"/> says. Heights may be said as "length" or "distance", speeds as "climb";
+    /// a change of height less than a step is said to be less than it ("change").</summary>
     private sealed class Format(SiteUnits units, CultureInfo figures, Func<string, string> translate) : IFormatProvider, ICustomFormatter
     {
-        private bool IsMetric => units == SiteUnits.Metric;
+        private readonly Rounding _rounding = new(units == SiteUnits.Metric);
 
         public object? GetFormat(Type? formatType) =>
             formatType == typeof(ICustomFormatter) ? this : figures.GetFormat(formatType);
 
         string ICustomFormatter.Format(string? format, object? arg, IFormatProvider? formatProvider) => arg switch
         {
-            Height height => Length(height),
-            Speed speed => Said(speed, format),
+            Height height => Said(height, format),
+            Speed speed => format == "climb"
+                ? $"{_rounding.Vertical(speed.MetresPerSecond).ToString("0.0", figures)} {_rounding.VerticalUnit}"
+                : $"{Whole(_rounding.Speed(speed.MetresPerSecond))} {_rounding.SpeedUnit}",
             PerHeight rate => Said(rate),
             Phrase part => part.In(units, figures, translate),
             IFormattable number => number.ToString(format, figures),
             _ => arg?.ToString() ?? "",
         };
 
-        private string Length(Height height)
+        private string Said(Height height, string? format) => format switch
         {
-            var value = IsMetric ? height.Metres : height.Feet;
-            var step = !IsMetric && Math.Abs(value) >= 1000 ? 100 : 10;
-            return $"{(Math.Round(value / step) * step).ToString("#,0", figures)} {(IsMetric ? "m" : "ft")}";
-        }
+            "distance" => $"{_rounding.Distance(height.Metres).ToString("0.0", figures)} {_rounding.DistanceUnit}",
+            "length" => $"{Whole(_rounding.Length(height.Metres))} {_rounding.HeightUnit}",
+            "change" when _rounding.Height(height.Metres) == 0 =>
+                string.Format(figures, translate("less than {0}"), $"{Whole(_rounding.HeightStep)} {_rounding.HeightUnit}"),
+            _ => $"{Whole(_rounding.Height(height.Metres))} {_rounding.HeightUnit}",
+        };
 
         private string Said(PerHeight rate)
         {
             // A change per kilometre is a change of 0.3048 of it per 1,000 ft.
-            var value = rate.PerKilometre * (IsMetric ? 1 : 0.3048) * (rate.OfSpeed && !IsMetric ? Speed.FromMetresPerSecond(1).Knots : 1);
-            return string.Format(figures, PerThousand(rate.OfSpeed), value);
+            var value = rate.PerKilometre * (_rounding.Metric ? 1 : 0.3048) * (rate.OfSpeed ? SpeedUnits : 1);
+            return string.Format(figures, PerThousand(rate.OfSpeed), Rounding.To(value, 0.1));
         }
 
-        private string PerThousand(bool ofSpeed) => (ofSpeed, IsMetric) switch
+        private double SpeedUnits => _rounding.Metric ? Speed.FromMetresPerSecond(1).KilometresPerHour : Speed.FromMetresPerSecond(1).Knots;
+
+        private string PerThousand(bool ofSpeed) => (ofSpeed, _rounding.Metric) switch
         {
-            (true, true) => translate("{0:0.0} m/s per 1,000 m"),
+            (true, true) => translate("{0:0.0} km/h per 1,000 m"),
             (true, false) => translate("{0:0.0} kt per 1,000 ft"),
             (false, true) => translate("{0:0.0} °C per 1,000 m"),
             (false, false) => translate("{0:0.0} °C per 1,000 ft"),
         };
 
-        private string Said(Speed speed, string? format)
-        {
-            var value = IsMetric ? speed.MetresPerSecond : speed.Knots;
-            return $"{value.ToString(format == "climb" ? "0.0" : "0", figures)} {(IsMetric ? "m/s" : "kt")}";
-        }
+        private string Whole(double figure) => figure.ToString("#,0", figures);
     }
 }
 

@@ -41,11 +41,11 @@ internal static class TypeAssessment
         var leaning = wind?.LeanDegrees > LeaningDegrees;
         var reasons = criteria.Where(c => c.Kind == kind).Select(c => Words(c)).ToList();
         if (criteria[0].Kind != kind)
-            reasons.Add(Phrase.Of($"It takes {minutes:0} min of sun to lift the top by {Lift}."));
+            reasons.Add(Phrase.Of($"It takes {minutes:0} min of sun to lift the top by {Lift:length}."));
         if (leaning)
             reasons.Add(Phrase.Of($"Leaning: the shear tilts them by {wind!.LeanDegrees:0}°."));
         if (wind is { StreetsLikely: true, StreetSpacing: { } spacing })
-            reasons.Add(Phrase.Of($"In streets: about {spacing} apart, along {wind.Mean.FromDegrees:0}°."));
+            reasons.Add(Phrase.Of($"In streets: about {spacing:distance} apart, along {Rounding.Direction(wind.Mean.FromDegrees):000}°."));
         if (cap is not null)
             reasons.Add(cap);
         return new()
@@ -107,15 +107,15 @@ internal static class TypeAssessment
         return criterion.Name.Split(',')[0] switch
         {
             "sun to lift the top by 100 m" when value >= StoppedMinutes => Phrase.Of($"Short-lived: the top no longer rises, however long the sun shines."),
-            "sun to lift the top by 100 m" when shortLived => Phrase.Of($"Short-lived: it takes {value:0} min of sun to lift the top by {Lift}."),
-            "sun to lift the top by 100 m" => Phrase.Of($"Broad: {value:0} min of sun lift the top by {Lift}."),
+            "sun to lift the top by 100 m" when shortLived => Phrase.Of($"Short-lived: it takes {value:0} min of sun to lift the top by {Lift:length}."),
+            "sun to lift the top by 100 m" => Phrase.Of($"Broad: {value:0} min of sun lift the top by {Lift:length}."),
             "stability above" when shortLived => Phrase.Of($"The air above is stable: {new PerHeight(value, OfSpeed: false)}."),
             "stability above" => Phrase.Of($"The air above is hardly stable: {new PerHeight(value, OfSpeed: false)}."),
             "depth" when shortLived => Phrase.Of($"The layer is shallow: {Height.FromMetres(value)}."),
             "depth" => Phrase.Of($"The layer is deep: {Height.FromMetres(value)}."),
             "turnover" => Phrase.Of($"The air turns over in {value:0} min."),
-            "radius" when shortLived => Phrase.Of($"The average thermal is narrow: {Height.FromMetres(value)} radius."),
-            "radius" => Phrase.Of($"The average thermal is wide: {Height.FromMetres(value)} radius."),
+            "radius" when shortLived => Phrase.Of($"The thermals are narrow."),
+            "radius" => Phrase.Of($"The thermals are wide."),
             _ => shortLived ? Phrase.Of($"No cumulus feeds them.") : Phrase.Of($"Cumulus {Height.FromMetres(value)} deep feeds them."),
         };
     }

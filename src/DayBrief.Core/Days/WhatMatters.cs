@@ -58,8 +58,8 @@ public sealed record WhatMatters(string Input, double Share, double DepthM, Phra
         var change = xx > 0 ? xy / xx * input.Step : 0;
         var depthChange = Height.FromMetres(Math.Abs(change));
         return new(input.Name, share, change, change < 0
-            ? Phrase.Of($"{input.Words} costs about {depthChange} of depth")
-            : Phrase.Of($"{input.Words} gains about {depthChange} of depth"));
+            ? Phrase.Of($"{input.Words} costs about {depthChange:change} of depth")
+            : Phrase.Of($"{input.Words} gains about {depthChange:change} of depth"));
     }
 
     private sealed record Uncertain(string Name, Func<DayMember, double> Value, double Step, Phrase Words);

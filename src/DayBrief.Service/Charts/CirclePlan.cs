@@ -76,7 +76,7 @@ internal static class CirclePlan
         length *= most / length >= 5 ? 5 : most / length >= 2 ? 2 : 1;
         var (x, y, wide) = (8.0, plot.Drawing.Height - 8, unit.ToMetres(length) * plot.Scale);
         plot.Drawing.Polyline([new(x, y - 5), new(x, y), new(x + wide, y), new(x + wide, y - 5)], new Stroke(Ink.Black, 1.2));
-        plot.Drawing.Text(x + wide + 5, y + 1, $"{length.ToString("N0", plot.Input.Language.Culture)} {unit.Name()}", new TextStyle(11));
+        plot.Drawing.Text(x + wide + 5, y + 1, $"{length.ToString("N0", plot.Input.Language.Culture)} {unit.Name()}", new TextStyle(TextStyle.Least));
     }
 
     private static void WindArrow(CirclePlanPlot plot)
@@ -84,7 +84,7 @@ internal static class CirclePlan
         if (plot.Input.Wind is not { } wind)
             return;
         var text = plot.Input.In.Say($"wind {WindByHeight.Say(wind, plot.Input.In)}, north up");
-        plot.Drawing.Text(plot.Drawing.Width - 8, 14, text, new TextStyle(11) { Anchor = Anchor.End });
+        plot.Drawing.Text(plot.Drawing.Width - 8, 14, text, new TextStyle(TextStyle.Least) { Anchor = Anchor.End });
         if (WindBarb.Feathers(wind.Speed.Knots) == (0, 0, 0))
             return;
         var (sin, cos) = Math.SinCos(wind.FromDegrees * Math.PI / 180);

@@ -8,7 +8,7 @@ internal static class CirclePlanWords
     private static IEnumerable<string> Sentences(CirclePlanInput input, CirclePlanGeometry geometry)
     {
         var say = input.In;
-        string Length(double metres) => say.Length(metres, 5);
+        string Length(double metres) => say.Length(metres);
         var edge = Length(input.Contours.Max(contour => contour.RadiusM));
         yield return input.TurnsRight
             ? say.Say($"Seen from above, to scale, in a right turn. Lift reaches {edge} from the core.")

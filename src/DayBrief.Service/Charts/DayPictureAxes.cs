@@ -5,10 +5,11 @@ namespace DayBrief.Service.Charts;
 /// <summary>The edges of the picture of the day: heights, hours, sun, times to mark, and the level lines across it.</summary>
 internal static class DayPictureAxes
 {
-    private const double RowHeight = 13;
+    private const double RowHeight = 13.5;
 
-    private static readonly TextStyle Small = new(11) { Ink = Ink.Grey };
+    private static readonly TextStyle Small = new(TextStyle.Least) { Ink = Ink.Grey };
     private static readonly Stroke Judged = new(Ink.Black, 1.6, (9, 3));
+    private static readonly Stroke Present = new(Ink.Black, 1.4, (1, 3));
     private static readonly Stroke Freezing = new(Ink.Grey, 0.9, (6, 3));
     private static readonly Stroke Ceiling = new(Ink.Black, 1.1, (8, 2.5));
 
@@ -31,6 +32,7 @@ internal static class DayPictureAxes
         plot.Drawing.Line(frame.Right, frame.Top, frame.Right, frame.Bottom, Stroke.Fine);
         Edge(plot, frame.Left, plot.From, plot.Input.Sunrise is null ? "" : plot.Input.In["sunrise"], Anchor.Start);
         Edge(plot, frame.Right, plot.To, plot.Input.Sunset is null ? "" : plot.Input.In["sunset"], Anchor.End);
+        Now(plot);
         foreach (var key in plot.Input.KeyTimes.OrderByDescending(key => key.Time))
             Mark(plot, key);
         for (var hour = 3 * ((plot.From.Hour / 3) + 1); hour <= plot.To.Hour; hour += 3)
@@ -40,14 +42,14 @@ internal static class DayPictureAxes
     /// <summary>Freezing level and ceiling across the picture; named at the left where the morning leaves room.</summary>
     public static void Limits(DayPicturePlot plot)
     {
-        Level(plot, plot.Input.FreezingLevelM, "0 °C", Freezing);
-        Level(plot, plot.Input.JudgedTopM, plot.Input.Language["instructor's top"], Judged);
-        var reached = plot.Input.Moments.Any(m => (m.P90M ?? m.UsableTopM) > plot.Input.CeilingM);
-        Level(plot, plot.Input.CeilingM, plot.Input.In["ceiling [of the field]"], reached ? Ceiling with { Ink = Ink.Warning } : Ceiling);
         var say = plot.Input.In;
+        Level(plot, plot.Input.FreezingLevelM, "0 °C", say.Text, Freezing);
+        Level(plot, plot.Input.JudgedTopM, say["instructor's top"], say.Text, Judged);
+        var reached = plot.Input.Moments.Any(m => (m.P90M ?? m.UsableTopM) > plot.Input.CeilingM);
+        Level(plot, plot.Input.CeilingM, say["ceiling [of the field]"], say.Ceiling, reached ? Ceiling with { Ink = Ink.Warning } : Ceiling);
         string?[] above =
         [
-            plot.Input.CeilingM is { } ceiling && ceiling > plot.TopM ? $"{say["ceiling [of the field]"]} {say.Text(ceiling)}" : null,
+            plot.Input.CeilingM is { } ceiling && ceiling > plot.TopM ? $"{say["ceiling [of the field]"]} {say.Ceiling(ceiling)}" : null,
             plot.Input.FreezingLevelM is { } freezing && freezing > plot.TopM ? $"0 °C {say.Text(freezing)}" : null,
             plot.Input.Moments.Max(m => m.CloudTopM) is { } cloud && cloud > plot.TopM ? $"{say["cloud tops"]} {say.Text(cloud)}" : null,
         ];
@@ -62,18 +64,33 @@ internal static class DayPictureAxes
 
     internal static string Clock(TimeOnly time) => time.ToString("HH:mm", CultureInfo.InvariantCulture);
 
-    private static void Level(DayPicturePlot plot, double? metres, string name, Stroke stroke)
+    private static void Level(DayPicturePlot plot, double? metres, string name, Func<double, string> figure, Stroke stroke)
     {
         if (metres is not { } height || height > plot.TopM || height < 0)
             return;
         var (y, frame) = (plot.Y(height), plot.Frame);
         plot.Drawing.Line(frame.Left, y, frame.Right, y, stroke);
         plot.Labels.Keep([new(frame.Left, y), new(frame.Right, y)]);
-        var style = new TextStyle(11) { Ink = stroke.Ink, Halo = true };
-        var text = $"{name} {plot.Input.In.Text(height)}";
+        var style = new TextStyle(TextStyle.Least) { Ink = stroke.Ink, Halo = true };
+        var text = $"{name} {figure(height)}";
         var right = frame.Right - 4 - Typeface.WidthOf(text, style.Size);
         plot.Labels.Place(
             text, style, new(frame.Left + 5, y - 4), new(frame.Left + 5, y + 12), new(right, y - 4), new(right, y + 12));
+    }
+
+    /// <summary>A line over the whole height, on a black foot, named in the row of the hours; none before sunrise or after sunset.</summary>
+    private static void Now(DayPicturePlot plot)
+    {
+        if (plot.Input.Now is not { } now || now < plot.From || now > plot.To)
+            return;
+        var (x, frame) = (plot.X(now), plot.Frame);
+        Point[] line = [new(x, frame.Top), new(x, frame.Bottom)];
+        plot.Drawing.Polyline(line, Present);
+        plot.Drawing.Polygon([new(x, frame.Bottom), new(x - 4.5, frame.Bottom + 6), new(x + 4.5, frame.Bottom + 6)], fill: Ink.Black);
+        plot.Labels.Keep(line);
+        var style = new TextStyle(TextStyle.Least) { Bold = true, Anchor = Anchor.Middle };
+        var y = frame.Bottom + RowHeight + 4;
+        plot.Outside.Place(plot.Input.In.Say($"now {Clock(now)}"), style, new(x, y), new(x, y + RowHeight), new(x, y + (2 * RowHeight)), new(frame.Left + 70, y + (2 * RowHeight)), new(frame.Right - 70, y + (2 * RowHeight)));
     }
 
     private static void Edge(DayPicturePlot plot, double x, TimeOnly time, string name, Anchor anchor)
@@ -91,7 +108,7 @@ internal static class DayPictureAxes
         if (key.Time < plot.From || key.Time > plot.To)
             return;
         var (x, bottom) = (plot.X(key.Time), plot.Frame.Bottom);
-        var style = new TextStyle(11) { Bold = true };
+        var style = new TextStyle(TextStyle.Least) { Bold = true };
         var text = $"{key.Label} {Clock(key.Time)}";
         foreach (var (row, anchor) in Places)
         {

@@ -25,6 +25,9 @@ internal sealed record DayPictureInput
     /// <summary>Times to mark: trigger, first usable, last.</summary>
     public IReadOnlyList<KeyTime> KeyTimes { get; init; } = [];
 
+    /// <summary>The local time at which the picture is looked at, to be marked; null for a picture that is kept or printed.</summary>
+    public TimeOnly? Now { get; init; }
+
     public HeightUnit Unit { get; init; }
 
     public Language Language { get; init; } = Language.English;

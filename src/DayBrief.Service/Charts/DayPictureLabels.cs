@@ -27,7 +27,7 @@ internal static class DayPictureLabels
         var at = plot.At(best.Time, best.UsableTopM!.Value);
         plot.Drawing.Circle(at.X, at.Y, 2.6, fill: Ink.Black);
         var name = plot.Input.In.Say($"usable top {plot.Input.In.Text(best.UsableTopM!.Value)}");
-        var style = new TextStyle(12) { Bold = true, Halo = true, Anchor = Anchor.Middle };
+        var style = new TextStyle(TextStyle.Least) { Bold = true, Halo = true, Anchor = Anchor.Middle };
         foreach (var spot in
             from down in Enumerable.Range(0, 60).Select(i => i < 45 ? 18 + (4 * i) : -8 - (4 * (i - 45)))
             from aside in Asides
@@ -57,7 +57,7 @@ internal static class DayPictureLabels
             from down in Enumerable.Range(0, 12)
             from aside in Asides
             select new Point(name.X + aside, name.Y + 13 + (4 * down));
-        plot.Labels.Place(plot.Input.In["8 chances in 10: within the dots"], new TextStyle(11) { Ink = Ink.Accent, Halo = true, Anchor = Anchor.Middle }, [.. spots]);
+        plot.Labels.Place(plot.Input.In["8 chances in 10: within the dots"], new TextStyle(TextStyle.Least) { Ink = Ink.Accent, Halo = true, Anchor = Anchor.Middle }, [.. spots]);
     }
 
     private static void NameCloud(DayPicturePlot plot)
@@ -72,7 +72,7 @@ internal static class DayPictureLabels
         var range = say.Figure(bases.Min()) == say.Figure(bases.Max())
             ? say.Text(bases.Max())
             : $"{say.Figure(bases.Min())}–{say.Text(bases.Max())}";
-        var style = new TextStyle(11) { Halo = true, Anchor = Anchor.Middle };
+        var style = new TextStyle(TextStyle.Least) { Halo = true, Anchor = Anchor.Middle };
         var x = plot.X(thick.Time);
         foreach (var text in new[] { say.Say($"cloud, base {range}"), say["cloud"] })
         {
@@ -96,7 +96,7 @@ internal static class DayPictureLabels
             var (end, start) = (plot.X(spells[i][^1].Time), plot.X(spells[i + 1][0].Time));
             if (spells[i + 1][0].Time - spells[i][^1].Time < TimeSpan.FromHours(1))
                 continue;
-            var style = new TextStyle(11) { Anchor = Anchor.Middle, Halo = true };
+            var style = new TextStyle(TextStyle.Least) { Anchor = Anchor.Middle, Halo = true };
             var middle = (end + start) / 2;
             var lines = Typeface.Wrap(plot.Input.In["no usable thermals"], 60, style.Size);
             var top = plot.Frame.Bottom - 9 - (13 * (lines.Count - 1));

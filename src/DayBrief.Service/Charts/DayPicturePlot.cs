@@ -6,7 +6,11 @@ internal sealed class DayPicturePlot
     private const double LeftMargin = 44;
     private const double RightMargin = 12;
     private const double TopMargin = 20;
-    private const double BottomMargin = 48;
+    private const double BottomMargin = 52;
+
+    // On a wide sheet the times to mark stand beside each other.
+    private const double WideBottomMargin = 38;
+    private const double Wide = 450;
 
     private readonly double _from;
     private readonly double _to;
@@ -21,7 +25,7 @@ internal sealed class DayPicturePlot
         Input = input;
         (_from, _to) = (From.ToTimeSpan().TotalHours, To.ToTimeSpan().TotalHours);
         TopM = TopOf(input);
-        Frame = new(LeftMargin, TopMargin, input.Width - RightMargin, input.Height - BottomMargin);
+        Frame = new(LeftMargin, TopMargin, input.Width - RightMargin, input.Height - (input.Width < Wide ? BottomMargin : WideBottomMargin));
         Drawing = new(input.Width, input.Height, input.In["The day: how high and when"], DayPictureWords.Describe(input));
         Labels = new(Drawing, Frame);
         Outside = new(Drawing, new(0, 0, input.Width, input.Height));

@@ -14,9 +14,11 @@ internal static class DayPictureWords
         if (input.FreezingLevelM is { } freezing)
             yield return say.Say($"Freezing level {say.Text(freezing)}.");
         if (input.CeilingM is { } ceiling)
-            yield return say.Say($"Ceiling of the field {say.Text(ceiling)}.");
+            yield return say.Say($"Ceiling of the field {say.Ceiling(ceiling)}.");
         foreach (var key in input.KeyTimes)
             yield return $"{char.ToUpperInvariant(key.Label[0])}{key.Label[1..]} {Clock(key.Time)}.";
+        if (input.Now is { } now)
+            yield return say.Say($"Now {Clock(now)}.");
         if (input.Sunrise is { } sunrise)
             yield return say.Say($"Sunrise {Clock(sunrise)}.");
         if (input.Sunset is { } sunset)

@@ -8,6 +8,7 @@ internal sealed class SheetSurface(string title, string description)
     public const double Left = 34;
     public const double Inner = PageWidth - (2 * Left);
     public const double Right = Left + Inner;
+    public const double Top = 26;
     public const double Bottom = PageHeight - 28;
 
     public Drawing Drawing { get; } = new(PageWidth, PageHeight, title, description);
@@ -41,7 +42,7 @@ internal sealed class SheetSurface(string title, string description)
         var indent = lead is null ? 0 : Typeface.WidthOf(lead + " ", size, bold: true);
         if (lead is not null)
             Drawing.Text(x, y, lead, new TextStyle(size) { Bold = true });
-        foreach (var (line, start) in Flow(text, width, size, indent))
+        foreach (var (line, start) in Typeface.Flow(text, width, size, indent: indent))
         {
             Drawing.Text(x + start, y, line, new TextStyle(size));
             y += size * 1.22;
@@ -52,25 +53,5 @@ internal sealed class SheetSurface(string title, string description)
 
     /// <summary>Height that <see cref="Column"/> will take.</summary>
     public static double ColumnHeight(double width, double size, string text, string? lead = null) =>
-        Flow(text, width, size, lead is null ? 0 : Typeface.WidthOf(lead + " ", size, bold: true)).Count() * size * 1.22;
-
-    private static IEnumerable<(string Line, double Start)> Flow(string text, double width, double size, double indent)
-    {
-        var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        var (line, start) = ("", indent);
-        foreach (var word in words)
-        {
-            var longer = line.Length == 0 ? word : $"{line} {word}";
-            if (start + Typeface.WidthOf(longer, size) <= width || (line.Length == 0 && start == 0))
-            {
-                line = longer;
-                continue;
-            }
-
-            yield return (line, start);
-            (line, start) = (word, 0);
-        }
-
-        yield return (line, start);
-    }
+        Typeface.Flow(text, width, size, indent: lead is null ? 0 : Typeface.WidthOf(lead + " ", size, bold: true)).Count() * size * 1.22;
 }

@@ -52,7 +52,7 @@ internal static class TephigramAscent
 
     private static void NameCurve(TephigramPlot plot, IReadOnlyList<Point> curve, string name, bool right)
     {
-        var style = new TextStyle(11) { Bold = right, Halo = true };
+        var style = new TextStyle(TextStyle.Least) { Bold = right, Halo = true };
         var spots = curve.Where(plot.Frame.Holds).Reverse().Skip(1).ToArray();
         if (!Array.Exists(spots, spot => plot.Labels.PlaceNear(name, style, spot, rightFirst: right, reach: 1)))
             _ = Array.Exists(spots, spot => plot.Labels.PlaceNear(name, style, spot, rightFirst: right));
@@ -60,9 +60,9 @@ internal static class TephigramAscent
 
     private static void NameInversion(TephigramPlot plot, Inversion inversion)
     {
-        var strength = plot.Input.In.Celsius(inversion.Strength.Kelvins);
+        var strength = plot.Input.In.Kelvins(inversion.Strength.Kelvins);
         var column = Column(plot, inversion);
-        var style = new TextStyle(11) { Ink = Ink.Grey, Halo = true };
+        var style = new TextStyle(TextStyle.Least) { Ink = Ink.Grey, Halo = true };
         var text = plot.Input.In.Say($"inversion {strength}");
         var beside = new Point(column.Right, (column.Top + column.Bottom) / 2);
         if (plot.Labels.PlaceNear(text, style, beside, gap: 3, reach: 2))

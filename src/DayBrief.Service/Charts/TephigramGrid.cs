@@ -8,7 +8,7 @@ namespace DayBrief.Service.Charts;
 internal static class TephigramGrid
 {
     private static readonly Stroke Adiabat = new(Ink.Faint, 0.5, (1, 2.5));
-    private static readonly TextStyle Small = new(11) { Ink = Ink.Grey };
+    private static readonly TextStyle Small = new(TextStyle.Least) { Ink = Ink.Grey };
 
     public static void Lines(TephigramPlot plot)
     {
@@ -67,7 +67,7 @@ internal static class TephigramGrid
             if (y > free || plot.Profile.HeightAt(Pressure.FromHectopascals(hpa)) is not { } above)
                 continue;
             plot.Drawing.Text(pressure, y, hpa.ToString("0", CultureInfo.InvariantCulture), Small with { Anchor = Anchor.End });
-            plot.Drawing.Text(height, y, say.Figure(above.Metres), new TextStyle(11) { Anchor = Anchor.End });
+            plot.Drawing.Text(height, y, say.Figure(plot.Input.AboveField(above.Metres)), new TextStyle(TextStyle.Least) { Anchor = Anchor.End });
             free = y - 13;
         }
     }
@@ -79,7 +79,7 @@ internal static class TephigramGrid
             return;
         Point Back(double by) => new(end.X - (by * 0.707) - 2, end.Y + (by * 0.707) - 2);
         plot.Labels.Place(
-            plot.Input.In.Celsius(celsius, "0"),
+            plot.Input.In.Celsius(celsius),
             Small with { Rotation = -45, Halo = true, Anchor = Anchor.End },
             Back(6), Back(20), Back(45), Back(75));
     }

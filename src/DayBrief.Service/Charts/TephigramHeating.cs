@@ -86,8 +86,8 @@ internal static class TephigramHeating
     {
         var x = plot.Scale.At(stage.Surface.Celsius, plot.SurfaceHpa).X;
         var y = plot.Frame.Bottom + 13;
-        var style = new TextStyle(11) { Bold = true, Anchor = Anchor.Middle };
-        var celsius = plot.Input.In.Celsius(stage.Surface.Celsius);
+        var style = new TextStyle(TextStyle.Least) { Bold = true, Anchor = Anchor.Middle };
+        var celsius = plot.Input.In.Celsius(stage.ToldC);
         var (upper, lower) = (new Point(x, y), new Point(x, y + 13));
         if (!plot.Outside.IsFree(upper, stage.Label, style) || !plot.Outside.IsFree(lower, celsius, style))
         {
@@ -106,7 +106,7 @@ internal static class TephigramHeating
         var foot = plot.Scale.At(stage.Surface.Celsius, plot.SurfaceHpa);
         var end = plot.Scale.At(Path(plot, stage).Celsius, Path(plot, stage).Top?.Hectopascals ?? plot.TopHpa);
         var spots = Enumerable.Range(4, 40).Where(i => foot.X - (8 * i) > end.X).Select(i => new Point(foot.X - (8 * i) + 2.3, foot.Y - (8 * i) - 2.3));
-        plot.Labels.Place(stage.Label, new TextStyle(11) { Rotation = 45 }, [.. spots]);
+        plot.Labels.Place(stage.Label, new TextStyle(TextStyle.Least) { Rotation = 45 }, [.. spots]);
     }
 
     private static void NameTop(TephigramPlot plot, HeatingStage stage)
@@ -115,8 +115,8 @@ internal static class TephigramHeating
         if (path.Condenses || path.Top is not { } top || plot.Profile.HeightAt(top) is not { } height)
             return;
         var at = plot.Scale.At(path.Celsius, top.Hectopascals);
-        var style = new TextStyle(11) { Ink = Ink.Accent, Halo = true };
-        var text = plot.Input.In.Text(height.Metres);
+        var style = new TextStyle(TextStyle.Least) { Ink = Ink.Accent, Halo = true };
+        var text = plot.Input.In.Text(plot.Input.AboveField(height.Metres));
         plot.Labels.PlaceNear(text, style, at, reach: 3);
     }
 
@@ -130,11 +130,11 @@ internal static class TephigramHeating
 
         var at = plot.Scale.At(cloud.Celsius, cloud.Hpa);
         var say = plot.Input.In;
-        var text = say.Text(height.Metres);
+        var text = say.Text(plot.Input.AboveField(height.Metres));
         string[] names = cloud.Reached
             ? [say.Say($"cloud base {text}"), say.Say($"base {text}"), text]
             : [say.Say($"cloud would form at {text}"), say.Say($"cloud from {text}"), say.Say($"cloud {text}")];
-        var style = new TextStyle(11) { Bold = cloud.Reached, Halo = true };
+        var style = new TextStyle(TextStyle.Least) { Bold = cloud.Reached, Halo = true };
         _ = Array.Exists(names, name => plot.Labels.PlaceNear(name, style, at, gap: 17));
     }
 
@@ -143,7 +143,7 @@ internal static class TephigramHeating
         if (plot.Input.SurfaceDewPoint is not { } dewPoint || Cloud(plot) is not { } cloud)
             return;
         var grams = 1000 * Humidity.Of(dewPoint, plot.Profile.SurfacePressure).KilogramsPerKilogram;
-        var style = new TextStyle(11) { Ink = Ink.Grey, Halo = true, Anchor = Anchor.End };
+        var style = new TextStyle(TextStyle.Least) { Ink = Ink.Grey, Halo = true, Anchor = Anchor.End };
         var line = plot.Points(Mixing(plot, dewPoint, cloud.Hpa));
         plot.Labels.Place(
             plot.Input.In.Say($"{grams:0.0} g/kg"),

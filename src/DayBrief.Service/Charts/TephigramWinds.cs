@@ -23,7 +23,7 @@ internal static class TephigramWinds
         }
 
         if (double.IsFinite(free))
-            plot.Drawing.Text(x, 12, plot.Input.In["wind"], new TextStyle(11) { Ink = Ink.Grey, Anchor = Anchor.Middle });
+            plot.Drawing.Text(x, 12, plot.Input.In["wind"], new TextStyle(TextStyle.Least) { Ink = Ink.Grey, Anchor = Anchor.Middle });
     }
 
     private static IEnumerable<(double Hpa, Wind Wind)> Winds(TephigramPlot plot)

@@ -21,9 +21,11 @@ internal static class TephigramWords
             ? say.Say($"At the ground, {pressure:0} hPa: {temperature}, dew point {say.Celsius(dewPoint.Celsius)}.")
             : say.Say($"At the ground, {pressure:0} hPa: {temperature}, dew point not known.");
         foreach (var found in input.Analysis.Inversions.Where(found => found.Base.Metres < 4000 && found.Strength.Kelvins >= 0.5).Take(3))
-            yield return say.Say($"Inversion of {say.Celsius(found.Strength.Kelvins)} from {From(input, found.Base)} to {say.Text(found.Top.Metres)}.");
+            yield return say.Say($"Inversion of {say.Kelvins(found.Strength.Kelvins)} from {From(input, found.Base)} to {say.Text(input.AboveField(found.Top.Metres))}.");
         foreach (var stage in input.Stages)
             yield return Stage(input, stage);
+        if (input.Stages.Any(stage => stage.ScreenC > stage.Surface.Celsius))
+            yield return say["Temperatures are those of a thermometer in its screen; the adiabats start at the air above it, a little cooler."];
         foreach (var sentence in Cloud(input))
             yield return sentence;
         yield return say["Heights are above the field."];
@@ -33,7 +35,7 @@ internal static class TephigramWords
     {
         var say = input.In;
         var path = HeatingPath.Of(input.Profile, stage.Surface, input.SurfaceDewPoint);
-        var start = say.Say($"{stage.Label}, {say.Celsius(stage.Surface.Celsius)} at the surface:");
+        var start = say.Say($"{stage.Label}, {say.Celsius(stage.ToldC)} at the surface:");
         if (path.Top is not { } top || input.Profile.HeightAt(top) is not { } height)
         {
             return stage.Surface < input.Profile.SurfaceTemperature
@@ -42,8 +44,8 @@ internal static class TephigramWords
         }
 
         return path.Condenses
-            ? $"{start} {say.Say($"cloud base {say.Text(height.Metres)}. [after a colon]")}"
-            : $"{start} {say.Say($"dry thermals to {say.Text(height.Metres)}.")}";
+            ? $"{start} {say.Say($"cloud base {say.Text(input.AboveField(height.Metres))}. [after a colon]")}"
+            : $"{start} {say.Say($"dry thermals to {say.Text(input.AboveField(height.Metres))}.")}";
     }
 
     private static IEnumerable<string> Cloud(TephigramInput input)
@@ -54,9 +56,9 @@ internal static class TephigramWords
         var grams = 1000 * Humidity.Of(dewPoint, input.Profile.SurfacePressure).KilogramsPerKilogram;
         yield return say.Say($"Moisture of the rising air {grams:0.0} g/kg.");
         if (TephigramHeating.Level(input, dewPoint) is { } level)
-            yield return say.Say($"First cumulus from {say.Celsius(level.ConvectiveTemperature.Celsius)} at the surface, base {say.Text(level.Height.Metres)}.");
+            yield return say.Say($"First cumulus from {say.Celsius(level.ConvectiveTemperature.Celsius)} at the surface, base {say.Text(input.AboveField(level.Height.Metres))}.");
     }
 
     private static string From(TephigramInput input, Height height) =>
-        height.Metres < 1 ? input.In["the ground"] : input.In.Text(height.Metres);
+        height.Metres < 1 ? input.In["the ground"] : input.In.Text(input.AboveField(height.Metres));
 }

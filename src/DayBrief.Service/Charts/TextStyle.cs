@@ -12,6 +12,10 @@ internal enum Anchor
 /// <param name="Size">Font size in drawing units.</param>
 internal sealed record TextStyle(double Size)
 {
+    /// <summary>The least size of a drawing's labels: a drawing 360 wide fills the 358 px that a phone of 390 px leaves it, and
+    /// a label is then still 12 px high.</summary>
+    public const double Least = 12.1;
+
     public bool Bold { get; init; }
 
     public Ink Ink { get; init; } = Ink.Black;

@@ -4,7 +4,7 @@ namespace DayBrief.Service.Charts;
 /// heights, the cloud.</summary>
 internal static class ThermalSection
 {
-    private static readonly TextStyle Small = new(11) { Ink = Ink.Grey };
+    private static readonly TextStyle Small = new(TextStyle.Least) { Ink = Ink.Grey };
     private static readonly TextStyle Name = new(11) { Halo = true };
     private static readonly Stroke Outline = new(Ink.Black, 2);
     private static readonly Stroke Axis = new(Ink.Grey, 0.8, (5, 3));
@@ -156,7 +156,7 @@ internal static class ThermalSection
         var y = plot.Frame.Bottom + 18;
         if (plot.Input.DriftMs is not { } drift)
             return;
-        var text = drift < 0.25 ? plot.Input.In["hardly drifts"] : plot.Input.In.Say($"drifts {plot.Input.In.Length(60 * drift, 50)} a minute downwind");
+        var text = drift < 0.25 ? plot.Input.In["hardly drifts"] : plot.Input.In.Say($"drifts {plot.Input.In.Length(60 * drift)} a minute downwind");
         plot.Drawing.Text(plot.Frame.Right - 34, y, text, Name with { Anchor = Anchor.End });
         if (drift >= 0.25)
             Arrow.Draw(plot.Drawing, new(plot.Frame.Right - 28, y - 4), new(plot.Frame.Right, y - 4), Outline, 8);

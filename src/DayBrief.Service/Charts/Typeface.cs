@@ -30,26 +30,45 @@ internal static class Typeface
             return Measure.Value.MeasureString(text, Font(size, bold)).Width;
     }
 
-    /// <summary>Breaks a text into lines no wider than a width; a longer word stands alone.</summary>
-    public static IReadOnlyList<string> Wrap(string text, double width, double size, bool bold = false)
+    /// <summary>Breaks a text into lines no wider than a width.</summary>
+    public static IReadOnlyList<string> Wrap(string text, double width, double size, bool bold = false) =>
+        [.. Flow(text, width, size, bold).Select(line => line.Text).Where(line => line.Length > 0)];
+
+    /// <summary>The same with where each line begins: the first may be indented. A word that is wider than a line is broken.</summary>
+    public static IEnumerable<(string Text, double Start)> Flow(string text, double width, double size, bool bold = false, double indent = 0)
     {
-        var lines = new List<string>();
-        var line = "";
-        foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        var (line, start) = ("", indent);
+        foreach (var word in text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).SelectMany(word => Pieces(word, width, size, bold)))
         {
             var longer = line.Length == 0 ? word : $"{line} {word}";
-            if (line.Length > 0 && WidthOf(longer, size, bold) > width)
-            {
-                lines.Add(line);
-                line = word;
-            }
-            else
+            if (start + WidthOf(longer, size, bold) <= width || (line.Length == 0 && start == 0))
             {
                 line = longer;
+                continue;
             }
+
+            yield return (line, start);
+            (line, start) = (word, 0);
         }
 
-        return line.Length > 0 ? [.. lines, line] : lines;
+        yield return (line, start);
+    }
+
+    /// <summary>A word as it fits into a line: whole, else in as many pieces as it takes.</summary>
+    private static IEnumerable<string> Pieces(string word, double width, double size, bool bold)
+    {
+        while (WidthOf(word, size, bold) > width && word.Length > 1)
+        {
+            var length = word.Length - 1;
+            while (length > 1 && WidthOf(word[..length], size, bold) > width)
+                length--;
+            // Not between the halves of one character.
+            length = length > 1 && char.IsHighSurrogate(word[length - 1]) ? length - 1 : length;
+            yield return word[..length];
+            word = word[length..];
+        }
+
+        yield return word;
     }
 
     private sealed class Embedded : IFontResolver

@@ -32,7 +32,7 @@ internal static class WindByHeight
     private const double Row = 28;
     private const double Feathers = 23;
 
-    private static readonly TextStyle Small = new(11) { Ink = Ink.Grey };
+    private static readonly TextStyle Small = new(TextStyle.Least) { Ink = Ink.Grey };
     private static readonly TextStyle Plain = new(13);
 
     public static Drawing Draw(WindByHeightInput input)
@@ -51,16 +51,7 @@ internal static class WindByHeight
         return drawing;
     }
 
-    internal static string Say(Wind? wind, Figures say)
-    {
-        if (wind is not { } known)
-            return say["not known"];
-        var knots = Math.Round(known.Speed.Knots);
-        if (knots == 0)
-            return say["calm"];
-        var from = (Math.Floor((known.FromDegrees / 10) + 0.5) * 10) is var tens && tens == 0 ? 360 : tens;
-        return say.Say($"{from:000}° {knots:0} kt");
-    }
+    internal static string Say(Wind? wind, Figures say) => wind is { } known ? say.Wind(known) : say["not known"];
 
     private static void DrawRow(Drawing drawing, WindByHeightInput input, WindLevel level, double top)
     {

@@ -10,16 +10,16 @@ public sealed class PhraseTests
     public void Quantities_are_said_in_the_readers_units()
     {
         var phrase = Phrase.Of($"top {Height.FromMetres(1000)}, wind {Speed.FromMetresPerSecond(10)}, climb {Speed.FromMetresPerSecond(1):climb}");
-        Assert.Equal("top 1,000 m, wind 10 m/s, climb 1.0 m/s", phrase.In(SiteUnits.Metric));
+        Assert.Equal("top 1,000 m, wind 36 km/h, climb 1.0 m/s", phrase.In(SiteUnits.Metric));
         Assert.Equal("top 3,300 ft, wind 19 kt, climb 1.9 kt", phrase.In(SiteUnits.FeetAndKnots));
     }
 
-    /// <summary>By hand: 10 K/km are 3.0 °C per 1,000 ft; 5 m/s per km are 3.0 kt per 1,000 ft.</summary>
+    /// <summary>By hand: 10 K/km are 3.0 °C per 1,000 ft; 5 m/s per km are 18 km/h per 1,000 m, 3.0 kt per 1,000 ft.</summary>
     [Fact]
     public void Changes_with_height_are_said_per_thousand()
     {
         var phrase = Phrase.Of($"{new PerHeight(10, OfSpeed: false)}; {new PerHeight(5, OfSpeed: true)}");
-        Assert.Equal("10.0 °C per 1,000 m; 5.0 m/s per 1,000 m", phrase.In(SiteUnits.Metric));
+        Assert.Equal("10.0 °C per 1,000 m; 18.0 km/h per 1,000 m", phrase.In(SiteUnits.Metric));
         Assert.Equal("3.0 °C per 1,000 ft; 3.0 kt per 1,000 ft", phrase.In(SiteUnits.FeetAndKnots));
     }
 

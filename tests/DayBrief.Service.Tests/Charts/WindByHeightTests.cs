@@ -15,13 +15,13 @@ public sealed class WindByHeightTests
         Legible.Check(WindByHeight.Draw(InventedWinds.Westerly with { Width = width }));
     }
 
-    /// <summary>Common practice in briefings: direction in tens of degrees, north is 360.</summary>
+    /// <summary>As everywhere in the brief: direction to five degrees, north is 360.</summary>
     [Theory]
-    [InlineData(243, 17.6, "240° 18 kt")]
+    [InlineData(243, 17.6, "245° 18 kt")]
     [InlineData(2, 5, "360° 5 kt")]
     [InlineData(52, 9.4, "050° 9 kt")]
     [InlineData(90, 0.4, "calm")]
-    public void A_wind_is_said_in_tens_of_degrees_and_whole_knots(double from, double knots, string said) =>
+    public void A_wind_is_said_to_five_degrees_and_whole_knots(double from, double knots, string said) =>
         Assert.Equal(said, WindByHeight.Say(Wind.From(from, Speed.FromKnots(knots)), English));
 
     [Fact]

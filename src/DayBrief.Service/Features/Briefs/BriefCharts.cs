@@ -1,5 +1,6 @@
 using DayBrief.Days;
 using DayBrief.Service.Charts;
+using DayBrief.Service.Infrastructure;
 using DayBrief.Units;
 
 namespace DayBrief.Service.Features.Briefs;
@@ -7,7 +8,12 @@ namespace DayBrief.Service.Features.Briefs;
 /// <summary>The brief's pictures, drawn from its figures for a phone's width or the sheet's.</summary>
 internal static class BriefCharts
 {
-    public static Drawing Day(MadeBrief made, Reader reader, double width = 360, double height = 250)
+    /// <param name="made">The brief.</param>
+    /// <param name="reader">Who reads.</param>
+    /// <param name="width">Width of the drawing.</param>
+    /// <param name="height">Its height.</param>
+    /// <param name="now">When it is looked at, to be marked; null for what is kept or printed.</param>
+    public static Drawing Day(MadeBrief made, Reader reader, double width = 360, double height = 250, DateTimeOffset? now = null)
     {
         var (brief, day) = (made.Brief, made.Brief.Day);
         var band = day.UsableTopBand;
@@ -17,7 +23,7 @@ internal static class BriefCharts
             [
                 .. day.Steps.Select((step, i) => new DayMoment(
                     TimeOf(step.Time),
-                    step.UsableTopAglM,
+                    DayFigures.UsableTopAt(brief, step),
                     i < band.Length && band[i].P90 > 0 ? band[i].P10 : null,
                     i < band.Length && band[i].P90 > 0 ? band[i].P90 : null,
                     step.CloudBaseAglM,
@@ -28,7 +34,8 @@ internal static class BriefCharts
             FreezingLevelM = brief.FreezingLevel?.Metres,
             CeilingM = brief.Site.Limits.Ceiling is { } ceiling ? (ceiling - brief.Site.Elevation).Metres : null,
             JudgedTopM = made.Inputs.Judgement?.UsableTopAglM,
-            KeyTimes = [.. KeyTimesOf(day.Times, reader)],
+            KeyTimes = [.. KeyTimesOf(DayFigures.Of(made), reader)],
+            Now = NowOf(brief, now),
             Unit = reader.Drawn,
             Language = reader.Language,
             Width = width,
@@ -41,6 +48,7 @@ internal static class BriefCharts
         Analysis = brief.Ascent,
         Stages = [.. Stages(brief, reader)],
         DayTop = brief.Day.MaxDepth,
+        FieldAboveAscentM = brief.FieldAboveAscentM,
         Unit = reader.Drawn,
         Language = reader.Language,
         SouthernHemisphere = brief.Site.Position.LatitudeDegrees < 0,
@@ -56,9 +64,15 @@ internal static class BriefCharts
             Width = width,
         });
 
+    /// <summary>On the day of the brief only.</summary>
+    private static TimeOnly? NowOf(Brief brief, DateTimeOffset? now) =>
+        now is { } at && LocalClock.DateAt(at, brief.Site.TimeZone) == brief.Date
+            ? TimeOf(TimeZoneInfo.ConvertTime(at, brief.Site.TimeZone))
+            : null;
+
     private static TimeOnly TimeOf(DateTimeOffset local) => TimeOnly.FromTimeSpan(local.TimeOfDay);
 
-    private static IEnumerable<KeyTime> KeyTimesOf(KeyTimes times, Reader reader)
+    private static IEnumerable<KeyTime> KeyTimesOf(DayFigures times, Reader reader)
     {
         if (times.TriggerTime is { } trigger)
             yield return new(TimeOf(trigger), reader["trigger [before a time]"]);
@@ -79,7 +93,7 @@ internal static class BriefCharts
         var chosen = new[] { trigger, warm.FirstOrDefault(step => step.Time.Hour == 13), hottest }
             .OfType<DayStep>().Where(step => step.Time <= hottest.Time).DistinctBy(step => step.Time).OrderBy(step => step.Time);
         foreach (var step in chosen)
-            yield return new(AtGround(brief, step.MixedLayerThetaK!.Value), reader.Time(step.Time));
+            yield return new(AtGround(brief, step.MixedLayerThetaK!.Value), reader.Time(step.Time), step.SurfaceTemperatureC);
     }
 
     private static Temperature AtGround(Brief brief, double thetaKelvins) => Thermodynamics.DryAdiabat.Moved(

@@ -2,78 +2,74 @@ using DayBrief.Service.Charts;
 
 namespace DayBrief.Service.Features.Briefs;
 
-/// <summary>One upright A4 page for the board at the launch point: what counts legible from a metre, nothing cut off.</summary>
-/// <remarks>Blocks are set from the top down and from the bottom up; the picture takes what is left between them.</remarks>
+/// <summary>One upright A4 page for the board at the launch point: what counts legible from a metre, nothing over anything else.</summary>
+/// <remarks>Every block knows its height before it is drawn. The first step of <see cref="SheetSqueeze"/> whose blocks fit is
+/// taken; what room is left goes to the picture.</remarks>
 internal static class BriefSheet
 {
-    private const double WordSize = 11.5;
-    private const int MostLines = 6;
-    private const double LeastPicture = 110;
+    private const double MostPicture = 250;
+    private const double Gap = 5;
 
     public static Drawing Draw(MadeBrief made, Reader reader, string? address, DateTimeOffset now)
     {
-        var brief = made.Brief;
         var sentence = DaySentence.Of(made, reader);
-        var sheet = new SheetSurface($"{brief.Site.Name}, {reader.Date(brief.Date)}", $"{sentence} {reader[Advice.Standing]}");
-        SheetHead.Draw(sheet, made, reader, now);
-        foreach (var banner in BriefBanners.Of(made, now, reader))
-            sheet.Banner(banner.Text);
-        sheet.Paragraph(sentence, SentenceSize(sentence), bold: true, lead: 1.12);
-        Figures(sheet, HeadFigures.Of(made, reader));
-        foreach (var line in Words(made, reader))
-            sheet.Paragraph(line, WordSize, lead: 1.2);
-        var foot = SheetFoot.Draw(sheet, reader, address);
-        var room = foot - sheet.Y - LeastPicture - 8;
-        var lower = foot - SheetLower.HeightOf(made, reader, room);
-        var picture = Math.Clamp(lower - sheet.Y - 8, LeastPicture, 270);
-        sheet.Drawing.Place(BriefCharts.Day(made, reader, SheetSurface.Inner, picture), SheetSurface.Left, sheet.Y);
-        SheetLower.Draw(sheet, made, reader, Math.Max(lower, sheet.Y + picture + 6), room);
+        var sheet = new SheetSurface($"{made.Brief.Site.Name}, {reader.Date(made.Brief.Date)}", $"{sentence} {reader[Advice.Standing]}");
+        var order = new SheetOrder(made, reader, address, now, sentence);
+        var room = SheetSurface.Bottom - SheetSurface.Top;
+        var squeeze = SheetSqueeze.Steps.FirstOrDefault(step => Height(Upper(order, step), Lower(order, step), step) <= room) ?? SheetSqueeze.Steps[^1];
+        var (upper, lower) = (Upper(order, squeeze), Lower(order, squeeze));
+        var picture = Math.Min(MostPicture, (squeeze.Picture ?? 0) + room - Height(upper, lower, squeeze));
+        var y = Stack(sheet.Drawing, upper, SheetSurface.Top);
+        if (squeeze.Picture is not null)
+            sheet.Drawing.Place(BriefCharts.Day(made, reader, SheetSurface.Inner, picture), SheetSurface.Left, y);
+        // The strip and the advice stand at the foot whatever is above them.
+        Stack(sheet.Drawing, lower, Math.Max(y + picture + Gap, SheetSurface.Bottom - lower.Sum(block => block.Height)));
         return sheet.Drawing;
     }
 
-    /// <summary>Limits of the day and what the instructor wrote, as far as the sheet has room: the brief has all of it.</summary>
-    private static string[] Words(MadeBrief made, Reader reader)
-    {
-        var lines = Written(made, reader).SelectMany(text => Typeface.Wrap(text, SheetSurface.Inner, WordSize, bold: false)).ToArray();
-        return lines.Length <= MostLines ? lines : [.. lines.Take(MostLines - 1), reader["More from the instructor stands in the brief."]];
-    }
+    private static double Height(IEnumerable<SheetBlock> upper, IEnumerable<SheetBlock> lower, SheetSqueeze squeeze) =>
+        upper.Concat(lower).Sum(block => block.Height) + (squeeze.Picture ?? 0) + Gap;
 
-    private static IEnumerable<string> Written(MadeBrief made, Reader reader)
+    private static double Stack(Drawing drawing, IEnumerable<SheetBlock> blocks, double y)
     {
-        if (made.Inputs.Judgement?.Reason is { } why)
-            yield return $"{reader["The instructor's judgement:"]} {why}";
-        if (made.Inputs.DayLimits is { } limits)
-            yield return $"{reader["Limits of the day"]}: {string.Join("; ", limits.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))}";
-        foreach (var (title, note) in InstructorNotes.Of(made, reader))
-            yield return $"{title}: {note.ReplaceLineEndings(" ")}";
-    }
-
-    /// <summary>30 pt, or 28 where that saves a line; less only where the sentence would still take more than three.</summary>
-    private static double SentenceSize(string sentence)
-    {
-        int Lines(double size) => Typeface.Wrap(sentence, SheetSurface.Inner, size, bold: true).Count;
-        double[] sizes = Lines(28) < Lines(30) ? [28, 25] : [30, 28, 25];
-        return sizes.FirstOrDefault(size => Lines(size) <= 3, 22);
-    }
-
-    private static void Figures(SheetSurface sheet, IReadOnlyList<HeadFigure> figures)
-    {
-        var width = SheetSurface.Inner / figures.Count;
-        var top = sheet.Y + 16;
-        for (var i = 0; i < figures.Count; i++)
+        foreach (var block in blocks)
         {
-            var x = SheetSurface.Left + (i * width);
-            sheet.Drawing.Line(x, top, x + width - 10, top, new Stroke(Ink.Black, 1));
-            sheet.Drawing.Text(x, top + 14, figures[i].Name, new TextStyle(11) { Ink = Ink.Grey });
-            sheet.Drawing.Text(x, top + 43, figures[i].Value, new TextStyle(Fit(figures[i].Value, width - 12, 31)) { Bold = true });
-            var lines = Typeface.Wrap(figures[i].Detail, width - 10, 9.5);
-            for (var line = 0; line < lines.Count; line++)
-                sheet.Drawing.Text(x, top + 57 + (line * 11), lines[line], new TextStyle(9.5) { Ink = Ink.Grey });
+            block.Draw(drawing, y);
+            y += block.Height;
         }
 
-        sheet.Y = top + 60 + (11 * figures.Max(figure => Typeface.Wrap(figure.Detail, width - 10, 9.5).Count));
+        return y;
     }
 
-    private static double Fit(string text, double width, double size) =>
-        Math.Min(size, size * width / Typeface.WidthOf(text, size, bold: true));
+    private static SheetBlock[] Upper(SheetOrder order, SheetSqueeze squeeze) =>
+    [
+        SheetHead.Names(order),
+        SheetHead.Standing(order),
+        SheetHead.Origin(order),
+        SheetHead.Banners(order),
+        SheetSentence.Sentence(order),
+        SheetSentence.Figures(order),
+        SheetDangers.Worst(order, squeeze),
+        SheetDangers.Limits(order),
+    ];
+
+    private static SheetBlock[] Lower(SheetOrder order, SheetSqueeze squeeze) =>
+    [
+        SheetHours.Of(order),
+        SheetNotes.Of(order, squeeze),
+        SheetLower.Winds(order),
+        squeeze.Columns ? SheetLower.Columns(order, squeeze) : SheetLower.Lines(order, squeeze),
+        SheetNotes.Reports(order, squeeze),
+        SheetNotes.Emergency(order),
+        SheetFoot.Strip(order, squeeze),
+        SheetFoot.Advice(order),
+    ];
 }
+
+/// <summary>What a sheet is made of.</summary>
+/// <param name="Made">The brief.</param>
+/// <param name="Reader">Who reads.</param>
+/// <param name="Address">Where the live brief is found; null where nobody knows.</param>
+/// <param name="Now">When it is printed.</param>
+/// <param name="Sentence">The day in one sentence.</param>
+internal sealed record SheetOrder(MadeBrief Made, Reader Reader, string? Address, DateTimeOffset Now, string Sentence);

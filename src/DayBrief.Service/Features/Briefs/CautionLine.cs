@@ -19,6 +19,7 @@ internal sealed record CautionLine(HazardKind Kind, string Title, string Time, s
 
     private static string TimeOf(Hazard hazard, Reader reader) => (hazard.From, hazard.To) switch
     {
+        ({ } from, { } to) when reader.Time(from) == reader.Time(to) => reader.Say($"about {reader.Time(from)}"),
         ({ } from, { } to) => $"{reader.Time(from)}–{reader.Time(to)}",
         ({ } from, null) => reader.Say($"from {reader.Time(from)}"),
         (null, { } to) => reader.Say($"until {reader.Time(to)}"),

@@ -1,3 +1,4 @@
+using DayBrief.Days;
 using DayBrief.Service.Infrastructure;
 using DayBrief.Units;
 
@@ -8,7 +9,11 @@ internal sealed record DayFigures
 {
     public Temperature? Trigger { get; private init; }
 
+    /// <summary>When thermals set in that are usable later in the day; a day without any has no such time.</summary>
     public DateTimeOffset? TriggerTime { get; private init; }
+
+    /// <summary>When the air is stirred up to the usable depth on a day on which no thermal becomes usable all the same.</summary>
+    public DateTimeOffset? DeepEnoughAt { get; private init; }
 
     /// <summary>As computed, but not before the instructor's trigger; a trigger alone makes none.</summary>
     public DateTimeOffset? FirstUsable { get; private init; }
@@ -26,11 +31,13 @@ internal sealed record DayFigures
     {
         var (day, zone, date) = (made.Brief.Day, made.Brief.Site.TimeZone, made.Brief.Date);
         var judged = made.Inputs.Judgement;
-        var trigger = At(judged?.TriggerTime) ?? day.Times.TriggerTime;
+        var usable = day.Times.FirstUsable is not null;
+        var trigger = At(judged?.TriggerTime) ?? (usable ? day.Times.TriggerTime : null);
         return new()
         {
             Trigger = judged?.TriggerTemperatureC is { } celsius ? Temperature.FromCelsius(celsius) : day.Times.TriggerTemperature,
             TriggerTime = trigger,
+            DeepEnoughAt = usable ? null : day.Times.TriggerTime,
             FirstUsable = judged?.TriggerTime is not null && day.Times.FirstUsable < trigger ? trigger : day.Times.FirstUsable,
             UsableTop = judged?.UsableTopAglM is { } metres ? Height.FromMetres(metres) : day.MaxUsableTop,
             Climb = judged?.ClimbMs is { } climb ? Speed.FromMetresPerSecond(climb) : day.MaxClimb,
@@ -40,6 +47,10 @@ internal sealed record DayFigures
 
         DateTimeOffset? At(TimeOnly? time) => time is { } local ? LocalClock.InstantOf(date, local, zone) : null;
     }
+
+    /// <summary>How high a glider can climb at a step, where that is as high and as strong as the site asks of a usable thermal.</summary>
+    public static double? UsableTopAt(Brief brief, DayStep step) =>
+        step.UsableTopAglM >= brief.Site.UsableDepth.Metres ? step.UsableTopAglM : null;
 
     /// <summary>When the brief is no longer to be used without an amendment: as the instructor says, else sunset; null where
     /// the sun does not set.</summary>

@@ -21,6 +21,7 @@ internal static class HazardText
         var text = CautionWords.All[hazard.Kind].Text(hazard, site, reader);
         return (hazard.From, hazard.To) switch
         {
+            ({ } from, { } to) when reader.Time(from) == reader.Time(to) => reader.Say($"About {reader.Time(from)}: {text}"),
             ({ } from, { } to) => $"{reader.Time(from)}–{reader.Time(to)}: {text}",
             ({ } from, null) => reader.Say($"From {reader.Time(from)}: {text}"),
             (null, { } to) => reader.Say($"Until {reader.Time(to)}: {text}"),

@@ -26,7 +26,7 @@ internal static class HeadFigures
             new(
                 reader["Climb"],
                 figures.Climb is { } climb ? reader.Climb(climb.MetresPerSecond) : none,
-                judged?.ClimbMs is not null ? own : ranges is null ? "" : Span(reader, ranges.MaxClimbMs, reader.ClimbNumber, reader.SpeedUnit)),
+                judged?.ClimbMs is not null ? own : ranges is null ? "" : Span(reader, ranges.MaxClimbMs, reader.ClimbNumber, reader.ClimbUnit)),
             new(
                 reader["Last thermal"],
                 figures.Last is { } last ? reader.Time(last) : none,
@@ -38,7 +38,12 @@ internal static class HeadFigures
     {
         var temperature = figures.Trigger is { } known ? Reader.Temperature(known.Celsius) : reader["not known"];
         if (figures.TriggerTime is not { } time)
-            return new(reader["Trigger"], temperature, reader["not reached today"]);
+        {
+            return figures.DeepEnoughAt is { } deep
+                ? new(reader["Trigger"], reader["none [figure of the day]"], reader.Say($"deep enough at {temperature}, {reader.Time(deep)}, but too weak to climb"))
+                : new(reader["Trigger"], temperature, reader["not reached today"]);
+        }
+
         var range = figures.Judgement is { TriggerTime: not null } or { TriggerTemperatureC: not null }
             ? own
             : ranges is null ? "" : Span(reader, ranges.TriggerTime);

@@ -17,8 +17,8 @@ internal static class HeightText
             (hazard, reader) => reader.Say($"{hazard.Value / 1000:0.#} km {Known(hazard, reader)}. Look out longer, stay near; your rules say what you need to see.")),
         [HazardKind.Ceiling] = CautionWords.Of(
             Language.Text("Ceiling"),
-            (hazard, reader) => reader.Say($"airspace from {Height(hazard, reader)} above sea level"),
-            (hazard, reader) => reader.Say($"Thermals reach above the airspace ceiling of {Height(hazard, reader)} above sea level{(hazard.About is { } note ? $" ({note})" : "")}. Brakes before it, not at it; check today's airspace.")),
+            (hazard, reader) => reader.Say($"airspace from {reader.Ceiling(hazard.Value!.Value)} above sea level"),
+            (hazard, reader) => reader.Say($"Thermals reach above the airspace ceiling of {reader.Ceiling(hazard.Value!.Value)} above sea level{(hazard.About is { } note ? $" ({note})" : "")}. Brakes before it, not at it; check today's airspace.")),
         [HazardKind.CloudClearance] = CautionWords.Of(
             Language.Text("Distance from cloud"),
             (_, reader) => reader["lift grows under the base: leave in time"],

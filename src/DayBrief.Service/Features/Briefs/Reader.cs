@@ -22,9 +22,13 @@ internal sealed class Reader(SiteUnits units, TimeZoneInfo zone, Language langua
 
     public string HeightUnit => Drawn.Name();
 
-    public string SpeedUnit => IsMetric ? "m/s" : "kt";
+    /// <summary>Unit of climbs.</summary>
+    public string ClimbUnit => Figures.Rounding.VerticalUnit;
 
-    /// <summary>Heights and climbs as this reader's drawings say them.</summary>
+    /// <summary>Unit of winds.</summary>
+    public string WindUnit => Figures.Rounding.SpeedUnit;
+
+    /// <summary>Heights, winds and climbs as this reader's drawings say them; all of them rounded in one place.</summary>
     public Figures Figures => new(Drawn, language);
 
     /// <summary>A text without figures.</summary>
@@ -43,7 +47,6 @@ internal sealed class Reader(SiteUnits units, TimeZoneInfo zone, Language langua
     /// <summary>A sentence of the computed day.</summary>
     public string Say(Phrase phrase) => phrase.In(units, language.Culture, text => language[text]);
 
-    /// <summary>Rounded to 100 ft or 50 m: finer would claim too much.</summary>
     public string Height(double metres) => $"{HeightNumber(metres)} {HeightUnit}";
 
     public string HeightNumber(double metres) => Figures.Figure(metres);
@@ -52,21 +55,26 @@ internal sealed class Reader(SiteUnits units, TimeZoneInfo zone, Language langua
 
     public string ClimbNumber(double metresPerSecond) => Figures.VerticalFigure(metresPerSecond);
 
-    public string WindSpeed(Speed speed) =>
-        $"{(IsMetric ? speed.MetresPerSecond : speed.Knots).ToString("0", language.Culture)} {SpeedUnit}";
+    /// <summary>A height above sea level or the field that nobody may pass; never more than it is.</summary>
+    public string Ceiling(double metres) => Figures.Ceiling(metres);
 
-    public string Wind(Wind wind) =>
-        WindSpeed(wind.Speed).StartsWith("0 ", StringComparison.Ordinal) ? language["calm"] : $"{Direction(wind)} {WindSpeed(wind.Speed)}";
+    public string Distance(double metres) => Figures.Distance(metres);
+
+    public string WindSpeed(Speed speed) => Figures.Speed(speed.MetresPerSecond);
+
+    /// <summary>A wind that nobody may pass; never more than it is.</summary>
+    public string WindLimit(Speed limit) => Figures.SpeedLimit(limit.MetresPerSecond);
+
+    public string WindNumber(Speed speed) => Figures.Rounding.Speed(speed.MetresPerSecond).ToString("0", language.Culture);
+
+    public string Wind(Wind wind) => Figures.Wind(wind);
 
     /// <summary>Three figures, to the nearest 5°, north as 360°.</summary>
-    public static string Direction(Wind wind)
-    {
-        var degrees = (int)Math.Round(wind.FromDegrees / 5) * 5 % 360;
-        return $"{(degrees == 0 ? 360 : degrees):000}°";
-    }
+    public static string Direction(Wind wind) => $"{Rounding.Direction(wind.FromDegrees):000}°";
 
-    public static string Temperature(double celsius) =>
-        $"{Math.Round(celsius).ToString("0", Language.English.Culture)} °C";
+    public static string Temperature(double celsius) => $"{TemperatureNumber(celsius)} °C";
+
+    public static string TemperatureNumber(double celsius) => Rounding.Celsius(celsius).ToString("0", Language.English.Culture);
 
     public TimeZoneInfo Zone => zone;
 

@@ -5,48 +5,52 @@ namespace DayBrief.Service.Features.Briefs;
 /// <summary>Foot of the sheet: a ruled strip for what really happened, the code that leads to the live brief, the advice.</summary>
 internal static class SheetFoot
 {
-    private const double StripHeight = 74;
-    private const double CodeSize = 74;
+    /// <summary>Rows to write in.</summary>
+    public const int Rows = 6;
 
-    /// <summary>Draws from the bottom up; returns where the foot begins.</summary>
-    public static double Draw(SheetSurface sheet, Reader reader, string? address)
+    private const double Head = 13;
+    private const double Title = 15;
+    private const double AdviceSize = 8.5;
+
+    public static SheetBlock Strip(SheetOrder order, SheetSqueeze squeeze)
     {
-        var advice = Typeface.Wrap(reader[Advice.Standing], SheetSurface.Inner, 8.5);
-        var y = SheetSurface.Bottom - (advice.Count * 10.5);
-        for (var i = 0; i < advice.Count; i++)
-            sheet.Drawing.Text(SheetSurface.Left, y + 8 + (i * 10.5), advice[i], new TextStyle(8.5) { Ink = Ink.Grey });
-        y -= StripHeight + 8;
-        Strip(sheet, reader, y, address is null ? SheetSurface.Inner : SheetSurface.Inner - CodeSize - 14);
-        if (address is not null)
-            Code(sheet, reader, y, address);
-        return y - 22;
+        var strip = Head + (Rows * squeeze.StripRow);
+        var address = order.Address is { } known ? new SetText(order.Reader.Say($"The live brief: {known}"), SheetSurface.Inner, 9.5, lead: 1.16) : null;
+        return new(Title + strip + (address is null ? 4 : address.Height + 5), (drawing, top) =>
+        {
+            var y = top + Title;
+            var code = order.Address is null ? 0 : strip;
+            Ruled(drawing, order.Reader, y, SheetSurface.Inner - (code > 0 ? code + 10 : 0), squeeze.StripRow);
+            if (order.Address is null || address is null)
+                return;
+            var drawn = QrCode.Draw(order.Address);
+            drawing.Place(drawn, SheetSurface.Right - code, y, code / drawn.Width);
+            address.Draw(drawing, SheetSurface.Left, y + strip + 2);
+        });
     }
 
-    private static void Strip(SheetSurface sheet, Reader reader, double y, double width)
+    public static SheetBlock Advice(SheetOrder order)
     {
-        sheet.Drawing.Text(SheetSurface.Left, y - 4, reader["What really happened today"], new TextStyle(10) { Bold = true });
+        var text = new SetText(order.Reader[Briefs.Advice.Standing], SheetSurface.Inner, AdviceSize);
+        return new(text.Height, (drawing, top) => text.Draw(drawing, SheetSurface.Left, top, Ink.Grey));
+    }
+
+    private static void Ruled(Drawing drawing, Reader reader, double y, double width, double row)
+    {
+        drawing.Text(SheetSurface.Left, y - 4, reader["What really happened today"], new TextStyle(11) { Bold = true });
         string[] columns = [reader["time [column]"], reader["top reached"], reader["climb [column]"], reader["cloud base, oktas"], reader["wind"], reader["initials"]];
-        var column = width / columns.Length;
+        double[] shares = [0.11, 0.18, 0.13, 0.25, 0.19, 0.14];
+        var (x, bottom) = (SheetSurface.Left, y + Head + (Rows * row));
         for (var i = 0; i < columns.Length; i++)
         {
-            sheet.Drawing.Text(SheetSurface.Left + (i * column) + 3, y + 10, columns[i], new TextStyle(8.5) { Ink = Ink.Grey });
+            drawing.Text(x + 3, y + 9.5, columns[i], new TextStyle(Math.Min(9, 9 * ((shares[i] * width) - 6) / Typeface.WidthOf(columns[i], 9))) { Ink = Ink.Grey });
             if (i > 0)
-                sheet.Drawing.Line(SheetSurface.Left + (i * column), y, SheetSurface.Left + (i * column), y + StripHeight, Stroke.Fine);
+                drawing.Line(x, y, x, bottom, Stroke.Fine);
+            x += shares[i] * width;
         }
 
-        for (var row = 0; row <= 3; row++)
-        {
-            var line = row == 0 ? y : y + 14 + (row * 20);
-            sheet.Drawing.Line(SheetSurface.Left, line, SheetSurface.Left + width, line, Stroke.Fine);
-        }
-    }
-
-    private static void Code(SheetSurface sheet, Reader reader, double y, string address)
-    {
-        var code = QrCode.Draw(address);
-        sheet.Drawing.Place(code, SheetSurface.Right - CodeSize, y - 4, CodeSize / code.Width);
-        var text = reader.Say($"The live brief: {address}");
-        var size = Math.Min(9, 9 * 330 / Typeface.WidthOf(text, 9));
-        sheet.Drawing.Text(SheetSurface.Right - CodeSize - 14, y - 4, text, new TextStyle(size) { Anchor = Anchor.End });
+        drawing.Line(SheetSurface.Left, y, SheetSurface.Left + width, y, Stroke.Fine);
+        for (var i = 0; i <= Rows; i++)
+            drawing.Line(SheetSurface.Left, y + Head + (i * row), SheetSurface.Left + width, y + Head + (i * row), Stroke.Fine);
     }
 }

@@ -1,94 +1,101 @@
-using DayBrief.Days;
 using DayBrief.Service.Charts;
 
 namespace DayBrief.Service.Features.Briefs;
 
-/// <summary>Lower half of the sheet, three columns: wind by height, facts, cautions.</summary>
+/// <summary>Wind by height, then two columns: field and air, and the cautions that do not stand above.</summary>
 internal static class SheetLower
 {
-    private const double Size = 10.5;
+    private const double Size = 10;
+    private const double Lead = 1.16;
     private const double Gap = 18;
-    private const double WindWidth = 112;
-    private const double FactWidth = 158;
-    private const double RowHeight = 13;
-    private const double HeadHeight = 31;
+    private const double HeadHeight = 17;
+    private const double FactWidth = 244;
 
-    /// <summary>What cautions in full may take, so that the day's picture above keeps its height.</summary>
-    private const double MostCautions = 150;
-
-    private const double FactLeft = SheetSurface.Left + WindWidth + Gap;
-    private const double CautionLeft = FactLeft + FactWidth + Gap;
+    private const double CautionLeft = SheetSurface.Left + FactWidth + Gap;
     private const double CautionWidth = SheetSurface.Right - CautionLeft;
 
-    /// <param name="made">The brief.</param>
-    /// <param name="reader">Who reads.</param>
-    /// <param name="room">What it may take at most; cautions that do not fit are named only.</param>
-    public static double HeightOf(MadeBrief made, Reader reader, double room)
+    public static SheetBlock Winds(SheetOrder order)
     {
-        var winds = WindTable.Rows(made.Brief, reader).Count * RowHeight;
-        var facts = Facts(made, reader).Sum(fact => 2 + SheetSurface.ColumnHeight(FactWidth, Size, fact.Value, fact.Name));
-        var cautions = Cautions(made, reader, room).Sum(Taken);
-        return HeadHeight + Math.Max(winds, Math.Max(facts, cautions));
+        var (reader, rows) = (order.Reader, WindTable.Rows(order.Made.Brief, order.Reader));
+        var name = order.Made.Brief.AscentValidAt is { } at ? reader.Say($"Wind, ascent {reader.Time(at)}") : reader["Wind of the ascent"];
+        return rows.All(row => row.Wind is null)
+            ? SheetTable.Of([(name, [reader["not known"]])])
+            : SheetTable.Of(
+            [
+                (name, [.. rows.Select(row => row.Height.Metres < 20 ? reader["ground"] : reader.Height(row.Height.Metres))]),
+                ("", [.. rows.Select(row => row.Wind is { } known ? reader.Wind(known) : HourTable.Nothing)]),
+            ]);
     }
 
-    public static void Draw(SheetSurface sheet, MadeBrief made, Reader reader, double y, double room)
+    public static SheetBlock Columns(SheetOrder order, SheetSqueeze squeeze)
     {
-        Heading(sheet, SheetSurface.Left, y, WindWidth, reader["Wind this morning"]);
-        Heading(sheet, FactLeft, y, FactWidth, reader["Field and air"]);
-        Heading(sheet, CautionLeft, y, CautionWidth, reader["Cautions"]);
-        DrawWinds(sheet, made.Brief, reader, y + HeadHeight);
-        var line = y + HeadHeight;
-        foreach (var fact in Facts(made, reader))
-            line = sheet.Column(FactLeft, line, FactWidth, Size, fact.Value, fact.Name) + 2;
-        line = y + HeadHeight;
-        foreach (var (title, text) in Cautions(made, reader, room))
-            line = sheet.Column(CautionLeft, line, CautionWidth, Size, text, title) + 3;
-    }
-
-    private static void Heading(SheetSurface sheet, double x, double y, double width, string text)
-    {
-        sheet.Drawing.Line(x, y, x + width, y, new Stroke(Ink.Black, 1));
-        sheet.Drawing.Text(x, y + 14, text, new TextStyle(11.5) { Bold = true });
-    }
-
-    private static void DrawWinds(SheetSurface sheet, Brief brief, Reader reader, double y)
-    {
-        foreach (var (height, wind) in WindTable.Rows(brief, reader))
+        var reader = order.Reader;
+        var facts = BriefFacts.OfTheSheet(order.Made, reader).Take(squeeze.Facts)
+            .Select(fact => new SetText(fact.Value, FactWidth, Size, fact.Name, Lead)).ToArray();
+        var cautions = Cautions(order, squeeze).ToArray();
+        return new(HeadHeight + Math.Max(Taken(facts), Taken(cautions)) + 4, (drawing, top) =>
         {
-            sheet.Drawing.Text(SheetSurface.Left + 46, y, height.Metres < 20 ? reader["ground"] : reader.Height(height.Metres), new TextStyle(Size) { Anchor = Anchor.End });
-            sheet.Drawing.Text(SheetSurface.Left + 54, y, wind is { } known ? reader.Wind(known) : reader["not known"], new TextStyle(Size) { Bold = true });
-            y += RowHeight;
+            Heading(drawing, SheetSurface.Left, top, FactWidth, reader["Field and air"]);
+            Heading(drawing, CautionLeft, top, CautionWidth, reader["Other cautions"]);
+            DrawTexts(drawing, facts, SheetSurface.Left, top + HeadHeight);
+            DrawTexts(drawing, cautions, CautionLeft, top + HeadHeight);
+        });
+    }
+
+    /// <summary>The same in as few lines as it takes.</summary>
+    public static SheetBlock Lines(SheetOrder order, SheetSqueeze squeeze)
+    {
+        var reader = order.Reader;
+        var facts = BriefFacts.OfTheSheet(order.Made, reader).Take(squeeze.Facts).Select(fact => $"{fact.Name} {fact.Value}").ToArray();
+        SetText[] texts =
+        [
+            .. facts.Length > 0 ? [new(string.Join("; ", facts) + ".", SheetSurface.Inner, Size, lead: Lead)] : Array.Empty<SetText>(),
+            .. Named(order, SheetSurface.Inner),
+        ];
+        return SheetBlock.Of(texts, gap: 1, after: 4);
+    }
+
+    private static IEnumerable<SetText> Named(SheetOrder order, double width)
+    {
+        var names = SheetCautions.Others(order.Made.Brief).Select(caution => HazardText.Title(caution.Kind, order.Reader)).ToArray();
+        if (names.Length > 0)
+            yield return new(string.Join(", ", names) + ".", width, Size, order.Reader["Also, see the brief:"], Lead);
+    }
+
+    private static double Taken(SetText[] texts) => texts.Sum(text => text.Height + 1.5);
+
+    private static void Heading(Drawing drawing, double x, double y, double width, string text)
+    {
+        drawing.Line(x, y, x + width, y, new Stroke(Ink.Black, 1));
+        drawing.Text(x, y + 12.5, text, new TextStyle(10.5) { Bold = true });
+    }
+
+    private static void DrawTexts(Drawing drawing, SetText[] texts, double x, double y)
+    {
+        foreach (var text in texts)
+        {
+            text.Draw(drawing, x, y);
+            y += text.Height + 1.5;
         }
     }
 
-    private static IEnumerable<Fact> Facts(MadeBrief made, Reader reader) => BriefFacts.Of(made, reader);
-
-    /// <summary>The most serious in full as far as they fit, the others by name: the brief has them all.</summary>
-    private static IEnumerable<(string Title, string Text)> Cautions(MadeBrief made, Reader reader, double room)
+    private static IEnumerable<SetText> Cautions(SheetOrder order, SheetSqueeze squeeze)
     {
-        var hazards = Hazards.Of(made.Brief);
-        var always = (
-            Title: reader["Always:"],
-            Text: $"{reader["look out, join as the first glider circles, choose a field early."]} "
-                + reader[hazards.Count == 0 ? "The figures give no cause for a special caution." : "Local rules and the instructor in charge come first."]);
-        // Two lines of names, should not all fit.
-        var most = Math.Min(MostCautions, room - HeadHeight - Taken(always) - (2 * 1.22 * Size) - 3);
-        var (height, told) = (0.0, 0);
-        foreach (var hazard in hazards)
+        var (reader, site) = (order.Reader, order.Made.Brief.Site);
+        var others = SheetCautions.Others(order.Made.Brief);
+        if (squeeze.OtherSentences > 0)
         {
-            var caution = ($"{HazardText.Title(hazard, reader)}.", HazardText.Of(hazard, made.Brief.Site, reader));
-            height += Taken(caution);
-            if (told > 0 && height > most)
-                break;
-            told++;
-            yield return caution;
+            foreach (var caution in others)
+                yield return new(SheetCautions.Sentences(HazardText.Of(caution.Lead, site, reader), squeeze.OtherSentences), CautionWidth, Size, $"{HazardText.Title(caution.Kind, reader)}.", Lead);
+        }
+        else
+        {
+            foreach (var names in Named(order, CautionWidth))
+                yield return names;
         }
 
-        if (told < hazards.Count)
-            yield return (reader["Also, see the brief:"], string.Join(", ", hazards.Skip(told).Select(hazard => HazardText.Title(hazard, reader)).Distinct()) + ".");
-        yield return always;
+        yield return new(
+            $"{reader["look out, join as the first glider circles, choose a field early."]} {reader["Local rules and the instructor in charge come first."]}",
+            CautionWidth, Size, reader["Always:"], Lead);
     }
-
-    private static double Taken((string Title, string Text) caution) =>
-        3 + SheetSurface.ColumnHeight(CautionWidth, Size, caution.Text, caution.Title);
 }

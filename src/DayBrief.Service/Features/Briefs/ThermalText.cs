@@ -33,8 +33,8 @@ internal static class ThermalText
         var cause = hazard.About switch
         {
             "top" => reader.Say($"Tops no higher than {Height(hazard, reader)} keep everybody in the same height."),
-            "narrow" => reader.Say($"Thermals are narrow (radius {Height(hazard, reader)})."),
-            _ => reader.Say($"Thermals stand far apart ({hazard.Value / 1000:0.#} km), and gliders gather in them."),
+            "narrow" => reader["Thermals are narrow."],
+            _ => reader.Say($"Thermals stand far apart ({reader.Distance(hazard.Value!.Value)}), and gliders gather in them."),
         };
         return $"{cause} {reader["Join as the first one circles, keep everyone in sight, leave when you lose one."]}";
     }

@@ -21,7 +21,7 @@ internal static class WindText
         [HazardKind.Gusts] = CautionWords.Of(
             Language.Text("Gusts"),
             (hazard, reader) => reader.Say($"{Wind(hazard, reader)}: approach speed up"),
-            (hazard, reader) => reader.Say($"Up to {Wind(hazard, reader)} {Known(hazard, reader)}, 10 kt or more above the mean. Approach speed up by your rules, hold-off not too high.")),
+            (hazard, reader) => reader.Say($"Up to {Wind(hazard, reader)} {Known(hazard, reader)}, {reader.WindSpeed(Speed.FromKnots(10))} or more above the mean. Approach speed up by your rules, hold-off not too high.")),
         [HazardKind.SurfaceWind] = CautionWords.Of(
             Language.Text("Wind at the ground"),
             (hazard, reader) => reader.Say($"{Wind(hazard, reader)}: turns not low, gliders held"),
@@ -38,10 +38,10 @@ internal static class WindText
     };
 
     private static string Limit(Hazard hazard, Reader reader) =>
-        hazard.Passed is [var first, ..] ? reader.WindSpeed(Speed.FromMetresPerSecond(first.Limit)) : reader["not set [limit]"];
+        hazard.Passed is [var first, ..] ? reader.WindLimit(Speed.FromMetresPerSecond(first.Limit)) : reader["not set [limit]"];
 
     private static string CrosswindLine(Hazard hazard, Reader reader) => hazard.Passed is [var lowest, ..]
-        ? reader.Say($"{Wind(hazard, reader)} on {hazard.About ?? ""}, limit {reader.WindSpeed(Speed.FromMetresPerSecond(lowest.Limit))} {For(lowest.Group, reader)}")
+        ? reader.Say($"{Wind(hazard, reader)} on {hazard.About ?? ""}, limit {reader.WindLimit(Speed.FromMetresPerSecond(lowest.Limit))} {For(lowest.Group, reader)}")
         : reader.Say($"{Wind(hazard, reader)} on {hazard.About ?? ""}: your own limits decide");
 
     private static string Crosswind(Hazard hazard, Reader reader)
@@ -53,7 +53,7 @@ internal static class WindText
     }
 
     private static string Limits(Hazard hazard, Reader reader) =>
-        string.Join(", ", hazard.Passed.Select(passed => $"{For(passed.Group, reader)} ({reader.WindSpeed(Speed.FromMetresPerSecond(passed.Limit))})"));
+        string.Join(", ", hazard.Passed.Select(passed => $"{For(passed.Group, reader)} ({reader.WindLimit(Speed.FromMetresPerSecond(passed.Limit))})"));
 
     private static string For(CrosswindGroup? group, Reader reader) => group switch
     {

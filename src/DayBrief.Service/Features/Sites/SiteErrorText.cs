@@ -23,7 +23,7 @@ internal static class SiteErrorText
         "leastVisibility" => value => $"{value / 1000:0} km",
         "sinking" => value => $"{value * SiteLimitFields.SinkingUnits:0}·10⁻⁶/s",
         "cooling" => value => $"{value:0} °C/h",
-        "usableClimb" => value => $"{typed.Ms(value)} {typed.SpeedUnit}",
+        "usableClimb" => value => $"{typed.Ms(value)} {typed.ClimbUnit}",
         ['l', 'i', 'm', 'i', 't', ..] => value => $"{typed.Knots(value)} {typed.SpeedUnit}",
         _ => null,
     };

@@ -54,7 +54,7 @@ internal static partial class SiteLabel
         {
             "elevation" => language.Say($"Elevation, {units.HeightUnit}"),
             "usableDepth" => language.Say($"Usable depth, {units.HeightUnit}"),
-            "usableClimb" => language.Say($"Usable climb, {units.SpeedUnit}"),
+            "usableClimb" => language.Say($"Usable climb, {units.ClimbUnit}"),
             "limitWind" => language.Say($"Wind, {units.SpeedUnit}"),
             "limitGust" => language.Say($"Gusts, {units.SpeedUnit}"),
             "limitBeforeSolo" => language.Say($"Crosswind before solo, {units.SpeedUnit}"),

@@ -16,17 +16,11 @@ internal sealed record Measures(Figures Figures)
     /// <summary>A text with figures.</summary>
     public string Say(FormattableString text) => Language.Say(text);
 
-    public string Length(double metres) => Metric
-        ? Say($"{Math.Round(metres / 5) * 5:#,0} m")
-        : Say($"{Math.Round(metres / 0.3048 / 10) * 10:#,0} ft");
+    public string Length(double metres) => Figures.Length(metres);
 
-    public string Distance(double metres) => Metric
-        ? Say($"{metres / 1000:0.0} km")
-        : Say($"{metres / 1852:0.0} NM");
+    public string Distance(double metres) => Figures.Distance(metres);
 
-    public string Speed(double metresPerSecond) => Metric
-        ? Say($"{metresPerSecond * 3.6:0} km/h")
-        : Say($"{Units.Speed.FromMetresPerSecond(metresPerSecond).Knots:0} kt");
+    public string Speed(double metresPerSecond) => Figures.Speed(metresPerSecond);
 
     public string Vertical(double metresPerSecond) => Figures.Vertical(metresPerSecond);
 }

@@ -73,7 +73,7 @@ public sealed class BriefPagesTests(ServiceHost host)
     {
         var page = await GetAsync("/briefs/demo-short/sheet");
         using var pdf = PdfDocument.Open(await host.Client().GetByteArrayAsync("/briefs/demo-short/sheet.pdf", Stopping));
-        foreach (var word in new[] { "Trigger", "Usable top", "Climb", "Last thermal", "Cautions" })
+        foreach (var word in new[] { "Trigger", "Usable top", "Climb", "Last thermal", "Other cautions" })
         {
             Assert.Contains(word, page);
             Assert.Contains(word.Split(' ')[0], pdf.GetPage(1).Text);
