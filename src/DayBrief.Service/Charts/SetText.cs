@@ -6,7 +6,7 @@ internal sealed class SetText
     /// <summary>Where the baseline stands within a line, as a share of the size: accents reach to 0.95 of it, tails to −0.25.</summary>
     private const double Baseline = 0.95;
 
-    private readonly IReadOnlyList<(string Text, double Start)> _lines;
+    private readonly (string Text, double Start)[] _lines;
     private readonly double _size;
     private readonly double _lead;
     private readonly string? _bold;
@@ -31,9 +31,9 @@ internal sealed class SetText
     /// <summary>Nothing was left off.</summary>
     public bool IsWhole { get; }
 
-    public int Lines => _lines.Count;
+    public int Lines => _lines.Length;
 
-    public double Height => _lines.Count * _size * _lead;
+    public double Height => _lines.Length * _size * _lead;
 
     /// <summary>Draws it from a top left corner down.</summary>
     public void Draw(Drawing drawing, double x, double top, Ink ink = Ink.Black)

@@ -14,10 +14,12 @@ public sealed class RunwayHourTests
     [Fact]
     public void What_the_instructor_assumes_goes_before_the_forecast_and_the_forecast_before_the_report()
     {
-        var brief = Made("METAR ZZZZ 210720Z 06010KT 9999 FEW030 10/05 Q1015", "TAF ZZZZ 210500Z 2106/2118 27020KT 9999 SCT030", new TimeOnly(15, 0));
-        Assert.Equal((WindSource.Forecast, "24"), Seen(RunwayHour.At(brief, At(10))));
-        Assert.Equal(10, RunwayHour.At(brief, At(10))!.Value.Across.Knots, tolerance: 0.3);  // 270° on a runway of 240°
-        Assert.Equal((WindSource.Assumed, "06"), Seen(RunwayHour.At(brief, At(16))));
+        const string metar = "METAR ZZZZ 210720Z 06010KT 9999 FEW030 10/05 Q1015";
+        const string taf = "TAF ZZZZ 210500Z 2106/2118 27020KT 9999 SCT030";
+        Assert.Equal((WindSource.Reported, "06"), Seen(RunwayHour.At(Made(metar, null, null), At(9))));
+        Assert.Equal((WindSource.Forecast, "24"), Seen(RunwayHour.At(Made(metar, taf, null), At(9))));
+        Assert.Equal(10, RunwayHour.At(Made(metar, taf, null), At(9))!.Value.Across.Knots, tolerance: 0.01);  // 270° on a runway of 240°
+        Assert.Equal((WindSource.Assumed, "06"), Seen(RunwayHour.At(Made(metar, taf, new TimeOnly(8, 0)), At(9))));
     }
 
     [Fact]

@@ -81,7 +81,8 @@ internal static class SheetHead
 
     public static SheetBlock Banners(SheetOrder order)
     {
-        var texts = BriefBanners.Of(order.Made, order.Now, order.Reader)
+        // That it is a draft stands above already, as large.
+        var texts = BriefBanners.Of(order.Made, order.Now, order.Reader).Where(banner => banner.Text != order.Reader["Draft: nobody has signed this."])
             .Select(banner => new SetText(banner.Text, SheetSurface.Inner - 16, 14, lead: 1.2, allBold: true)).ToArray();
         return new(texts.Sum(text => text.Height + 11), (drawing, top) =>
         {

@@ -50,16 +50,16 @@ internal static class SheetLower
         SetText[] texts =
         [
             .. facts.Length > 0 ? [new(string.Join("; ", facts) + ".", SheetSurface.Inner, Size, lead: Lead)] : Array.Empty<SetText>(),
-            .. Named(order, SheetSurface.Inner),
+            .. Named(order, SheetSurface.Inner, squeeze.OtherLines),
         ];
         return SheetBlock.Of(texts, gap: 1, after: 4);
     }
 
-    private static IEnumerable<SetText> Named(SheetOrder order, double width)
+    private static IEnumerable<SetText> Named(SheetOrder order, double width, int most)
     {
         var names = SheetCautions.Others(order.Made.Brief).Select(caution => HazardText.Title(caution.Kind, order.Reader)).ToArray();
         if (names.Length > 0)
-            yield return new(string.Join(", ", names) + ".", width, Size, order.Reader["Also, see the brief:"], Lead);
+            yield return new(string.Join(", ", names) + ".", width, Size, order.Reader["Also, see the brief:"], Lead, most);
     }
 
     private static double Taken(SetText[] texts) => texts.Sum(text => text.Height + 1.5);
@@ -90,7 +90,7 @@ internal static class SheetLower
         }
         else
         {
-            foreach (var names in Named(order, CautionWidth))
+            foreach (var names in Named(order, CautionWidth, int.MaxValue))
                 yield return names;
         }
 

@@ -3,7 +3,7 @@ namespace DayBrief.Service.Features.Briefs;
 /// <summary>How far the words of a crowded sheet give way. Never the limits of the day, nor the worst cautions and their times.</summary>
 internal sealed record SheetSqueeze
 {
-    /// <summary>Least height of the picture of the day; null for a sheet without it.</summary>
+    /// <summary>Least height of the picture of the day, below which it would say nothing; null for a sheet without it.</summary>
     public double? Picture { get; init; } = 190;
 
     /// <summary>Lines of each note.</summary>
@@ -27,6 +27,9 @@ internal sealed record SheetSqueeze
     /// <summary>Facts and other cautions in columns; else in lines, the most wanted facts and the names of the cautions.</summary>
     public bool Columns { get; init; } = true;
 
+    /// <summary>Lines of their names, where they do not stand in columns.</summary>
+    public int OtherLines { get; init; } = 4;
+
     /// <summary>Height of a row to write in.</summary>
     public double StripRow { get; init; } = 19;
 
@@ -47,11 +50,12 @@ internal sealed record SheetSqueeze
         Next(last => last with { NoteLines = 2, Picture = 110 });
         Next(last => last with { StripRow = 15, Facts = 5 });
         Next(last => last with { DangersInFull = false, Picture = 100 });
-        Next(last => last with { NoteLines = 1, Facts = 4, Picture = 92 });
+        Next(last => last with { NoteLines = 1, Facts = 4 });
         Next(last => last with { Columns = false, Facts = 3 });
-        Next(last => last with { Picture = 80, Facts = 2, StandingNotes = false });
-        Next(last => last with { Picture = 72, Facts = 0 });
-        Next(last => last with { Picture = null });
+        Next(last => last with { StandingNotes = false, Facts = 2 });
+        Next(last => last with { Facts = 0, OtherLines = 1, Picture = 92 });
+        Next(last => last with { Picture = null, Facts = 3, OtherLines = 3 });
+        Next(last => last with { Facts = 0, OtherLines = 1 });
         return steps;
     }
 }

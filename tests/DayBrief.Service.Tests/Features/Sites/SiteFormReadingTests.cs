@@ -39,9 +39,9 @@ public sealed class SiteFormReadingTests
     }
 
     [Fact]
-    public void Metric_sites_type_metres_and_metres_per_second()
+    public void Metric_sites_type_metres_winds_in_kilometres_an_hour_and_climbs_in_metres_per_second()
     {
-        var (site, errors) = SiteFormReading.Read(Typed(("typedIn", "metric"), ("elevation", "612"), ("usableDepth", "700"), ("usableClimb", "0,7"), ("ceiling", "2900"), ("limitWind", "10"), ("limitBeforeSolo", "4")), Kept);
+        var (site, errors) = SiteFormReading.Read(Typed(("typedIn", "metric"), ("elevation", "612"), ("usableDepth", "700"), ("usableClimb", "0,7"), ("ceiling", "2900"), ("limitWind", "36"), ("limitBeforeSolo", "14")), Kept);
         Assert.Empty(errors.Select(error => error.Detail));
         Assert.Equal((612, 700, 0.7, 2900), (site.ElevationM, site.UsableDepthM, site.UsableClimbMs, site.Limits!.CeilingM));
         Assert.Equal(19.44, site.Limits.WindKt!.Value, tolerance: 0.005);
