@@ -76,10 +76,11 @@ internal static class TechniqueCharts
     private static IEnumerable<ThermalSlice> Slices(Thermal thermal, double usableTopM)
     {
         var axis = 0.0;
-        var highest = Math.Max(0.9 * thermal.Depth.Metres, usableTopM);
+        var highest = Math.Min(Math.Max(0.9 * thermal.Depth.Metres, usableTopM), thermal.TopM);
         var step = highest / 24;
-        for (var height = step; height <= highest + 1; height += step)
+        for (var i = 1; i <= 24; i++)
         {
+            var height = Math.Min(i * step, highest);
             var at = Height.FromMetres(height);
             var updraft = thermal.At(at);
             axis += step * (Lean.Slope(thermal, at) ?? 0);
