@@ -1,6 +1,5 @@
 using DayBrief.Days;
 using DayBrief.Units;
-using DayBrief.Units;
 
 namespace DayBrief.Service.Features.Briefs;
 
