@@ -68,8 +68,13 @@ internal static class PlainText
     {
         closes = tag is ['/', ..];
         var name = closes ? tag[1..] : tag;
-        var end = name.IndexOfAnyExcept("abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789");
-        return (end < 0 ? name : name[..end]).ToString().ToLowerInvariant();
+        var end = 0;
+        while (end < name.Length && char.IsAsciiLetterOrDigit(name[end]))
+        {
+            end++;
+        }
+
+        return name[..end].ToString().ToLowerInvariant();
     }
 
     private static int Skip(string text, int from, string name)

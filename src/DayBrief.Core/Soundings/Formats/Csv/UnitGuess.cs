@@ -16,6 +16,9 @@ internal sealed class UnitGuess(IReadOnlyList<string[]> rows, bool decimalComma)
     private const double LeastSpanM = 3000;
     private const double MostSpanM = 8000;
 
+    private static readonly string[] Lengths = ["m", "ft", "km"];
+    private static readonly string[] Scales = ["c", "f"];
+
     /// <summary>Null where it stays open.</summary>
     public string? Of(int index, CsvQuantity quantity, IReadOnlyList<NamedColumn> columns)
     {
@@ -54,7 +57,7 @@ internal sealed class UnitGuess(IReadOnlyList<string[]> rows, bool decimalComma)
         }
 
         var ratio = (both[^1].First!.Value - both[0].First!.Value) / rise;
-        return new[] { "m", "ft", "km" }.FirstOrDefault(unit => Math.Abs((ratio * CsvUnits.Conversion(CsvQuantity.Height, unit)!(1)) - 1) < 0.15);
+        return Lengths.FirstOrDefault(unit => Math.Abs((ratio * CsvUnits.Conversion(CsvQuantity.Height, unit)!(1)) - 1) < 0.15);
     }
 
     private string? Temperature(double?[] values, IReadOnlyList<NamedColumn> columns)
@@ -68,7 +71,7 @@ internal sealed class UnitGuess(IReadOnlyList<string[]> rows, bool decimalComma)
         double?[]? metres = height is { Unit: { } unit } && CsvUnits.Conversion(CsvQuantity.Height, unit) is { } convert
             ? [.. Column(height.Index).Select(value => value is { } number ? convert(number) : (double?)null)]
             : Pressures(columns) is { } hpa ? [.. hpa.Select(value => value is > 100 and < 1100 ? Standard(value.Value) : (double?)null)] : null;
-        return metres is null ? Together(values, columns)?.Temperature : Only(new[] { "c", "f" }.Where(scale => Falls(metres, values, scale)));
+        return metres is null ? Together(values, columns)?.Temperature : Only(Scales.Where(scale => Falls(metres, values, scale)));
     }
 
     /// <summary>Height and temperature without units and without pressures: the one pair that makes an atmosphere.</summary>
@@ -80,8 +83,8 @@ internal sealed class UnitGuess(IReadOnlyList<string[]> rows, bool decimalComma)
         }
 
         var (heights, celsius) = (Column(height.Index), Column(temperature.Index));
-        var possible = (from unit in height.Unit is { } named ? new[] { named } : ["m", "ft", "km"]
-                        from scale in temperature.Unit is { } given ? new[] { given } : celsius.OfType<double>().DefaultIfEmpty().Min() > 150 ? ["k"] : ["c", "f"]
+        var possible = (from unit in height.Unit is { } named ? [named] : Lengths
+                        from scale in temperature.Unit is { } given ? [given] : celsius.OfType<double>().DefaultIfEmpty().Min() > 150 ? ["k"] : Scales
                         let convert = CsvUnits.Conversion(CsvQuantity.Height, unit)
                         where convert is not null
                         let metres = heights.Select(value => value is { } number ? convert(number) : (double?)null).ToArray()

@@ -113,5 +113,7 @@ internal static class TempParts
 
     // A date group, or a call sign and a date group.
     private static bool OpensHeader(ReadOnlySpan<char> rest) =>
-        rest.Length >= 5 && !rest[..3].ContainsAnyExcept("/0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz") && rest[..Math.Min(16, rest.Length)].ContainsAnyInRange('0', '9');
+        rest.Length >= 5 && IsGroup(rest[0]) && IsGroup(rest[1]) && IsGroup(rest[2]) && rest[..Math.Min(16, rest.Length)].ContainsAnyInRange('0', '9');
+
+    private static bool IsGroup(char sign) => sign == '/' || char.IsAsciiLetterOrDigit(sign);
 }
