@@ -15,6 +15,7 @@ internal sealed class DayOptions
     private readonly Argument<string> _path = new("PATH") { Description = "The sounding, or - for standard input." };
     private readonly Option<string> _site = new("--site") { Description = "The site, a JSON file; position, elevation and time zone are required.", HelpName = "SITE.json", Required = true };
     private readonly Option<string> _date = new("--date") { Description = "The local date.", HelpName = "YYYY-MM-DD", Required = true };
+    private readonly Option<DateTimeOffset?> _ascentTime = new("--ascent-time") { Description = "When the ascent was made, for one that does not say so itself.", HelpName = "YYYY-MM-DDTHH:MMZ" };
     private readonly Option<double?> _max = new("--max-temperature") { Description = "Highest screen temperature expected, °C.", HelpName = "C" };
     private readonly Option<double?> _mixed = new("--mixed-temperature") { Description = "Temperature that the mixed layer reaches, brought dry-adiabatically to the surface, °C.", HelpName = "C" };
     private readonly Option<double?> _cloud = new("--cloud") { Description = "Cloud that is there without thermals, oktas.", HelpName = "OKTAS" };
@@ -44,7 +45,7 @@ internal sealed class DayOptions
     public void AddTo(Command command)
     {
         command.Add(_path);
-        foreach (var option in new Option[] { _site, _date, _max, _mixed, _cloud, _flux, _entrainment, _ensemble, _seed })
+        foreach (var option in new Option[] { _site, _date, _ascentTime, _max, _mixed, _cloud, _flux, _entrainment, _ensemble, _seed })
             command.Add(option);
     }
 
@@ -82,8 +83,15 @@ internal sealed class DayOptions
     /// <summary>The ascent of one of several files.</summary>
     public async Task<Sounding> SoundingAsync(ParseResult parsed, string path, CancellationToken stopping)
     {
-        return AscentChoice.For(await CommandInput.ReadAsync(path, stopping), CommandInput.NameOf(path), index: null, Site(parsed), Date(parsed));
+        return Timed(AscentChoice.For(await CommandInput.ReadAsync(path, stopping), CommandInput.NameOf(path), index: null, Site(parsed), Date(parsed)), parsed.GetValue(_ascentTime));
     }
+
+    private static Sounding Timed(Sounding sounding, DateTimeOffset? said) => (said, sounding.Source) switch
+    {
+        (null, _) => sounding,
+        (_, { ValidAt: null, DayAndHour: null }) => sounding.With(sounding.Source with { ValidAt = said }),
+        _ => throw InvalidInputException.Field("--ascent-time", "The ascent says itself when it was made; leave this out."),
+    };
 
     private static bool TryDate(string? text, out DateOnly date) =>
         DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out date);

@@ -156,6 +156,24 @@ public sealed class VerbsTests
         Directory.Delete(folder, recursive: true);
     }
 
+    /// <summary>An ascent without a time is told, and can be given one; one that says its time is not overruled.</summary>
+    [Fact]
+    public async Task A_day_says_that_the_ascents_time_is_not_known_and_takes_it_when_given()
+    {
+        var folder = Directory.CreateTempSubdirectory("daybrief-verbs-").FullName;
+        var (site, file) = (Path.Combine(folder, "site.json"), Path.Combine(folder, "timeless.csv"));
+        await File.WriteAllTextAsync(site, Demo.Site, TestContext.Current.CancellationToken);
+        var dated = File.ReadAllLines(Demo.Path("anticyclone-short-dry.csv"));
+        await File.WriteAllLinesAsync(file, dated.Where(line => !line.StartsWith("# valid", StringComparison.Ordinal)), TestContext.Current.CancellationToken);
+        string[] args = ["day", file, "--site", site, "--date", "2026-06-24", "--ensemble", "0"];
+        static string[] Codes(string output) => [.. JsonDocument.Parse(output).RootElement.GetProperty("cautions").EnumerateArray().Select(caution => caution.GetProperty("code").GetString()!)];
+        Assert.Contains("ascent-time-unknown", Codes((await RunAsync(args)).Output));
+        Assert.DoesNotContain("ascent-time-unknown", Codes((await RunAsync([.. args, "--ascent-time", "2026-06-24T05:00Z"])).Output));
+        args[1] = Demo.Path("anticyclone-short-dry.csv");
+        Assert.Equal(1, (await RunAsync([.. args, "--ascent-time", "2026-06-24T11:00Z"])).Exit);
+        Directory.Delete(folder, recursive: true);
+    }
+
     /// <summary>An invented forecast of two hours: the afternoon 2 K warmer aloft.</summary>
     [Fact]
     public async Task The_hours_of_a_forecast_become_one_day_with_the_later_air_aloft()

@@ -13,13 +13,18 @@ internal sealed class AscentChooser(SoundingStore soundings, ArrivalStore arriva
     /// <summary>Older air is hardly meant for the day. Common practice, no source.</summary>
     private static readonly TimeSpan Oldest = TimeSpan.FromHours(48);
 
+    /// <summary>Whatever came within these hours may be what it was sent for. Common practice, no source.</summary>
+    private static readonly TimeSpan Lately = TimeSpan.FromHours(12);
+
     public AscentChoices Of(Kept kept, Reader reader)
     {
         var (fields, label) = (kept.Fields, new AscentLabel(reader, kept.Draft.Date, desk.Now));
         var used = AscentGiving.Meant(fields);
         var known = new HashSet<string>();
         var ascents = new List<AscentAtHand>();
-        foreach (var (value, facts, origin) in Given(fields, used).Concat(Others(kept.Draft, reader)))
+        var given = Given(fields, used).ToArray();
+        var others = Others(kept.Draft, reader).Where(other => other.Facts is { } facts && !IsEarlierEdit(facts, given));
+        foreach (var (value, facts, origin) in given.Concat(others))
         {
             if (facts is null || known.Add(facts.Fingerprint))
                 ascents.Add(new(value, label.Of(facts, origin, value == used ? AscentClock.Answered(fields) : null), value == used));
@@ -48,12 +53,19 @@ internal sealed class AscentChooser(SoundingStore soundings, ArrivalStore arriva
         var fetched = arrivals.Of(draft.SiteId).Select(arrived => arrived.SoundingId).ToHashSet();
         var noon = reader.InstantOf(draft.Date, new TimeOnly(12, 0));
         return soundings.Newest(30)
-            .Where(ascent => !demonstration.Uses(ascent.Id) && (ascent.IsFetched ? fetched.Contains(ascent.Id) || ascent.ReceivedAt > desk.Now.AddHours(-12) : ascent.ReceivedAt > desk.Now.AddHours(-12)))
-            .Where(ascent => ascent.ValidAt is not { } valid || (noon - valid).Duration() < Oldest || ascent.ReceivedAt > desk.Now.AddHours(-12))
+            .Where(ascent => !demonstration.Uses(ascent.Id) && (ascent.ReceivedAt > desk.Now - Lately || (fetched.Contains(ascent.Id) && IsOfTheDay(ascent))))
             .DistinctBy(ascent => (ascent.Station, ascent.ValidAt, ascent.Format, ascent.Name))
             .Take(MostOthers)
             .Select(ascent => (ascent.Id, soundings.Facts(ascent.Id), ascent.IsFetched ? AscentOrigin.Fetched : AscentOrigin.Kept));
+
+        bool IsOfTheDay(KeptAscent ascent) => ascent.ValidAt is not { } valid || (noon - valid).Duration() < Oldest;
     }
+
+    /// <summary>While a text is mended in its field, each step is kept; those before are no choice of their own.</summary>
+    private static bool IsEarlierEdit(AscentFacts facts, (string Value, AscentFacts? Facts, AscentOrigin Origin)[] given) =>
+        facts.Name is Keeping.TypedName
+        || (facts.Name is Keeping.PastedName
+            && given.Any(one => one.Facts is { } mine && (mine.Source.Station, mine.Source.ValidAt, mine.Source.DayAndHour) == (facts.Source.Station, facts.Source.ValidAt, facts.Source.DayAndHour)));
 
     private IReadOnlyList<(string Number, string Words)> Several(string used, AscentLabel label) =>
         soundings.Facts(used) is { Several: { Count: > 1 } several }

@@ -15,7 +15,7 @@ internal sealed class AscentLabel(Reader reader, DateOnly date, DateTimeOffset n
             AscentOrigin.Pasted => reader["the pasted text"],
             AscentOrigin.Typed => reader["the typed levels"],
             AscentOrigin.Fetched => reader["came by itself"],
-            _ when facts?.Name is { Length: > 0 } name => name == "pasted text" ? reader["pasted before"] : name == "typed levels" ? reader["typed before"] : name,
+            _ when facts?.Name is { Length: > 0 } name => name == Keeping.PastedName ? reader["pasted before"] : name == Keeping.TypedName ? reader["typed before"] : name,
             _ => reader["kept before"],
         };
         return facts is null
@@ -40,6 +40,8 @@ internal sealed class AscentLabel(Reader reader, DateOnly date, DateTimeOffset n
         if (LocalClock.DateAt(now, reader.Zone) == date && valid <= now)
             return reader.Say($"{reader.Duration(now - valid)} old");
         var morning = reader.InstantOf(date, new TimeOnly(6, 0));
+        if ((valid - morning).Duration() < TimeSpan.FromMinutes(1))
+            return reader["06:00 of the day"];
         return valid <= morning
             ? reader.Say($"{reader.Duration(morning - valid)} before 06:00 of the day")
             : reader.Say($"{reader.Duration(valid - morning)} after 06:00 of the day");

@@ -29,6 +29,12 @@ internal sealed record Kept(Draft Draft, DeskFields Fields, MadeBrief? Made, IRe
 internal sealed class Keeping(
     BriefStore briefs, BriefDesk desk, SiteStore sites, SoundingStore soundings, Announcements announcements)
 {
+    /// <summary>How a pasted text is called where it is kept.</summary>
+    public const string PastedName = "pasted text";
+
+    /// <summary>How typed levels are called where they are kept.</summary>
+    public const string TypedName = "typed levels";
+
     /// <summary>Keeps fields that were seen at a version, merged with what another editor has kept since.</summary>
     /// <param name="id">The brief; null for a new one.</param>
     /// <param name="seen">The version that the editor's page shows.</param>
@@ -122,8 +128,8 @@ internal sealed class Keeping(
     {
         var id = AscentGiving.Meant(fields) switch
         {
-            AscentGiving.Text => soundings.Keep(fields.TextBytes, "pasted text"),
-            AscentGiving.Typed => soundings.Keep(fields.TypedLevels(), "typed levels"),
+            AscentGiving.Text => soundings.Keep(fields.TextBytes, PastedName),
+            AscentGiving.Typed => soundings.Keep(fields.TypedLevels(), TypedName),
             "" when fields.HasText || fields.HasTyped || fields["given"].Length > 0 => throw InvalidInputException.Field("kept", "None of the ascents at hand is chosen. Choose one."),
             "" => throw InvalidInputException.Field("text", "There is no ascent yet: paste it, choose its file, or type at least six levels."),
             var kept => kept,

@@ -14,7 +14,7 @@ internal sealed class SoundingStore(Database database, TimeProvider clock)
 
     // The same bytes always read the same, and the desk asks for them at every change.
     private readonly Remembered<string, IReadOnlyList<SoundingSource>> _contents = new(20);
-    private readonly Remembered<string, AscentFacts> _facts = new(100);
+    private readonly Remembered<string, AscentFacts?> _facts = new(100);
     private readonly Remembered<(string Id, int? Index, string Zone, DateOnly Date), Sounding> _chosen = new(20);
 
     /// <summary>Reads, checks and keeps an ascent. The same bytes get the same id.</summary>
@@ -81,13 +81,21 @@ internal sealed class SoundingStore(Database database, TimeProvider clock)
             })
             : [];
 
-    /// <summary>By what people tell a kept ascent apart; null when nothing is kept under the id.</summary>
+    /// <summary>By what people tell a kept ascent apart; null when nothing is kept under the id, or nothing that this version of the
+    /// program can use.</summary>
     public AscentFacts? Facts(string id) =>
         IsKept(id)
             ? _facts.Of(id, () =>
             {
                 var (content, name) = Content(id)!.Value;
-                return AscentFacts.Of(id, content, name);
+                try
+                {
+                    return AscentFacts.Of(id, content, name);
+                }
+                catch (InvalidSoundingException)
+                {
+                    return null;
+                }
             })
             : null;
 

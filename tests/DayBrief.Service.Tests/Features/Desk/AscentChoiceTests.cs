@@ -74,6 +74,18 @@ public sealed partial class AscentChoiceTests : IAsyncLifetime
         Assert.All(choices, words => Assert.DoesNotMatch("[0-9a-f]{16}", words));
     }
 
+    /// <summary>While a text is mended in its field each step is kept; the steps are no ascents to choose from.</summary>
+    [Fact]
+    public async Task A_text_mended_in_its_field_stands_once_and_what_a_program_sent_stands_beside_it()
+    {
+        await SendAsync(("text", Demo.Text(Pasted)));
+        await _ada.PostAsync("/api/v1/soundings?name=sent.json", Demo.Plain(Demo.Text("strong-wind-streets.json").Replace("\"Stonefold", "\"Elsewhere", StringComparison.Ordinal)), Stopping);
+        var page = await SendAsync(("text", Demo.Text(Pasted) + "\n "));
+        var choices = Choice().Matches(page).Select(match => match.Groups[1].Value).ToArray();
+        Assert.Single(choices, words => words.Contains("Station 99001", StringComparison.Ordinal));
+        Assert.Single(choices, words => words.Contains("sent.json", StringComparison.Ordinal));
+    }
+
     [Fact]
     public async Task When_the_text_in_use_is_taken_away_nothing_takes_its_place_in_silence()
     {
