@@ -8,28 +8,16 @@ namespace DayBrief.BoundaryLayer;
 /// <param name="CoreMs">Air in the centre of a picked thermal at that height.</param>
 /// <param name="BestHeightM">Height of the greatest climb.</param>
 /// <param name="UsableTopM">Highest height at which the climb is still worth taking; null when it nowhere is.</param>
-/// <remarks>No published factor from w* to climb was found. This one has three parts. Picking: core strengths of
-/// thermals are taken as exponentially spread, so those at least as strong as the average are on average twice as strong
-/// (<see cref="Picking"/>; an assumption). Shape: lift falls off as 1 − (r/R)², R twice the average thermal's radius and
-/// at least 120 m, the order of the diameters in [FAA-13A]. Glider: a club glider of 0.62 m/s least sink at 77 km/h,
-/// flown 5 % faster, at the best of five banks. Checked with the trade's rule that climb in knots is about the depth in
-/// thousands of feet (common practice, no source), which it meets within a factor of two from 1000 to 3000 m.
-/// Under cumulus, thermals do not end below the base: they feed it. Air goes through the base with w* [Neggers2006], so
-/// the picked core falls in a straight line (an assumption) from the height of the greatest climb to w* at the base. A
-/// base far above the layer's top is fed by few, and raises the usable top by less.</remarks>
+/// <remarks>The picked thermal of <see cref="PickedUpdraft"/>, and a club glider of 0.62 m/s least sink at 77 km/h, flown 5 % faster, at
+/// the best of five banks. Checked with the trade's rule that climb in knots is about the depth in thousands of feet
+/// (common practice, no source), which it meets within a factor of two from 1000 to 3000 m. Under cumulus, thermals do not end
+/// below the base: they feed it.</remarks>
 public readonly record struct Climb(double? ClimbMs, double CoreMs, double BestHeightM, double? UsableTopM)
 {
-    /// <summary>Strength of the thermals that are taken over that of the average one.</summary>
-    public const double Picking = 2;
-
-    /// <summary>Radius of a picked thermal over the average one's.</summary>
-    internal const double PickedWidth = 2;
-
-    /// <summary>Least radius of a picked thermal, m.</summary>
-    internal const double LeastRadiusM = 120;
-    private const int Heights = 18;
-    private static readonly double[] Shares = [.. Enumerable.Range(1, Heights).Select(i => i * 0.05)];
-    private static readonly double[] CubeRoots = [.. Shares.Select(Math.Cbrt)];
+    private const int Heights = 20;
+    private static readonly double[] Shares = [.. Enumerable.Range(1, Heights).Select(i => i / (double)Heights)];
+    private static readonly double[] BlueStrength = [.. Shares.Select(share => PickedUpdraft.Strength(share, 1, 1, 0))];
+    private static readonly double[] BlueWidth = [.. Shares.Select(Width)];
     private static readonly (double RadiusM, double SinkMs)[] Circles =
         [.. new[] { 30.0, 35, 40, 45, 50 }.Select(CircleAt)];
 
@@ -44,13 +32,11 @@ public readonly record struct Climb(double? ClimbMs, double CoreMs, double BestH
         usable.MetresPerSecond,
         cloudBase?.Metres ?? double.PositiveInfinity);
 
-    /// <summary>Climb at one height; null where there is none.</summary>
+    /// <summary>Climb at one height under a blue sky; null where there is none.</summary>
     public static Speed? At(Height height, Height depth, Speed velocityScale)
     {
-        var share = height.Metres / Guard.Finite(depth.Metres, min: 1, name: nameof(depth));
-        if (share is <= 0 or >= AllenProfile.TopShare)
-            return null;
-        var climb = OfCore(Updraft.At(share, Math.Cbrt(share), depth.Metres, velocityScale.MetresPerSecond));
+        var picked = PickedUpdraft.At(velocityScale, depth, height);
+        var climb = Of(picked.CoreMs, picked.RadiusM);
         return climb > 0 ? Speed.FromMetresPerSecond(climb) : null;
     }
 
@@ -61,62 +47,40 @@ public readonly record struct Climb(double? ClimbMs, double CoreMs, double BestH
     /// <param name="fed">0 where thermals do not reach beyond the layer, 1 where they feed the cumulus.</param>
     internal static Climb In(double depthM, double wStar, double usableMs, double cloudBaseM, double fed = 1)
     {
+        if (depthM < 1)
+            return new(null, 0, 0, null);
+        var share = double.IsFinite(cloudBaseM) ? fed : 0;
+        var topM = share > 0 ? Math.Max(1, depthM + (share * (cloudBaseM - depthM))) : depthM;
+        var (quoted, steady) = (PickedUpdraft.FullRadiusM(depthM), PickedUpdraft.CoreOverWStar * wStar);
         var (best, core, bestHeight, top) = (0.0, 0.0, 0.0, double.NaN);
         var (before, lastGood) = (0.0, -2);
         for (var i = 0; i < Heights; i++)
         {
-            var height = Shares[i] * depthM;
-            if (height > cloudBaseM)
-            {
-                top = lastGood == i - 1 ? cloudBaseM : top;
-                break;
-            }
-
-            var updraft = Updraft.At(Shares[i], CubeRoots[i], depthM, wStar);
-            var climb = OfCore(updraft);
+            var height = Shares[i] * topM;
+            var (strength, width) = share > 0
+                ? (PickedUpdraft.Strength(height, depthM, topM, share * PickedUpdraft.CarriedThroughBase), Width(height / depthM))
+                : (BlueStrength[i], BlueWidth[i]);
+            var climb = Of(steady * strength, quoted * width);
             if (climb > best)
-                (best, core, bestHeight) = (climb, Picking * updraft.CentreMs, height);
+                (best, core, bestHeight) = (climb, steady * strength, height);
             if (climb >= usableMs && climb > 0)
                 (top, lastGood) = (height, i);
             else if (lastGood == i - 1)
-                top += (before - usableMs) / (before - climb) * Shares[0] * depthM;
+                top += (before - usableMs) / (before - climb) * Shares[0] * topM;
             before = climb;
         }
 
-        if (best >= usableMs && best > 0 && double.IsFinite(cloudBaseM) && cloudBaseM > bestHeight)
-            top += fed * WithinReach(cloudBaseM / depthM) * Math.Max(0, UnderCumulus(core, bestHeight, wStar, usableMs, depthM, cloudBaseM) - top);
         return new(best > 0 ? best : null, core, bestHeight, double.IsNaN(top) ? null : top);
     }
 
-    /// <summary>How far thermals of the layer reach a cloud base above its top: fully up to 1.2 depths, the upper edge of
-    /// the zone that they overshoot into [Stull1988]; not where no cumulus forms any more.</summary>
-    private static double WithinReach(double depths) => Math.Clamp((Cumulus.Reach - depths) / (Cumulus.Reach - 1.2), 0, 1);
+    private static double Width(double share) => PickedUpdraft.AverageRadius(share) / PickedUpdraft.AverageRadius(PickedUpdraft.QuotedAt);
 
-    /// <summary>Highest height at which the core, falling from the best height to w* at the cloud base, still gives a climb worth taking.</summary>
-    private static double UnderCumulus(double coreMs, double bestHeightM, double wStar, double usableMs, double depthM, double cloudBaseM)
+    private static double Of(double coreMs, double edgeM)
     {
-        var share = bestHeightM / depthM;
-        var edge = Edge(Updraft.At(share, Math.Cbrt(share), depthM, wStar));
-        var needed = double.PositiveInfinity;
-        foreach (var (radius, sink) in Circles)
-        {
-            if (radius < edge)
-                needed = Math.Min(needed, (usableMs + sink) / (1 - (radius * radius / (edge * edge))));
-        }
-
-        var reached = coreMs <= wStar ? 1 : Math.Clamp((coreMs - needed) / (coreMs - wStar), 0, 1);
-        return bestHeightM + (reached * (cloudBaseM - bestHeightM));
-    }
-
-    private static double Edge(in Updraft updraft) => Math.Max(LeastRadiusM, PickedWidth * updraft.RadiusM);
-
-    private static double OfCore(in Updraft updraft)
-    {
-        var edge = Edge(updraft);
         var best = double.NegativeInfinity;
         foreach (var (radius, sink) in Circles)
         {
-            var lift = Picking * updraft.CentreMs * Math.Max(0, 1 - (radius * radius / (edge * edge)));
+            var lift = coreMs * Math.Max(0, 1 - (radius * radius / (edgeM * edgeM)));
             best = Math.Max(best, lift - sink);
         }
 

@@ -4,6 +4,8 @@ namespace DayBrief.BoundaryLayer;
 /// between levels, with their integrals from the ground.</summary>
 internal sealed class Column
 {
+    private static readonly double[] ChillLevels = [0.25, 0.5, 1, 1.5, 2, 3, 4, 6];
+
     private readonly double[] _z;
     private readonly double[] _theta;
     private readonly double[] _q;
@@ -36,6 +38,33 @@ internal sealed class Column
         }
 
         return new(_z, theta, q);
+    }
+
+    /// <summary>The same column after heat was lost at the ground, most of it at the ground itself: falling off as e^(−z/scale).</summary>
+    /// <param name="kelvinMetres">What was lost, K m.</param>
+    /// <param name="scaleM">Height over which it falls to a third.</param>
+    public Column Chilled(double kelvinMetres, double scaleM)
+    {
+        double[] heights = [.. _z, .. ChillLevels.Where(z => z * scaleM < TopM && Array.IndexOf(_z, z * scaleM) < 0).Select(z => z * scaleM)];
+        Array.Sort(heights);
+        var (theta, q, shape) = (new double[heights.Length], new double[heights.Length], new double[heights.Length]);
+        for (var i = 0; i < heights.Length; i++)
+        {
+            var (at, above) = (heights[i], i + 1 < heights.Length && heights[i + 1] == heights[i]);
+            var value = above ? JustBelow(at) : At(Math.Min(at, TopM));
+            (theta[i], q[i], shape[i]) = (value.Theta, value.Q, Math.Exp(-at / scaleM));
+        }
+
+        var lost = kelvinMetres / Cumulative(heights, shape)[^1];
+        for (var i = 0; i < heights.Length; i++)
+            theta[i] -= lost * shape[i];
+        return new(heights, theta, q);
+    }
+
+    private ColumnValue JustBelow(double heightM)
+    {
+        var i = Array.IndexOf(_z, heightM);
+        return new(_theta[i], _q[i], 0, 0);
     }
 
     /// <summary>Values at a height, just above it where it is a jump, and integrals from the ground to it.</summary>

@@ -9,10 +9,16 @@ namespace DayBrief.BoundaryLayer;
 /// <param name="ExcessQ">How much moister it is than the layer, kg/kg.</param>
 internal readonly record struct Cumulus(double Cover, double MassFluxMs, double ExcessQ)
 {
-    /// <summary>Depths of the layer above which no cumulus is told. Thermals overshoot to about 1.2 depths [Stull1988]; the
-    /// scheme's wide spread of moisture would have cloud still higher while the layer grows fast (a choice).</summary>
-    public const double Reach = 1.5;
+    /// <summary>Depths of the layer up to which thermals overshoot [Stull1988]: no cumulus is told above.</summary>
+    public const double Reach = 1.2;
 
+    /// <summary>Share of what comes in at the layer's top that cumulus takes at most; if it took all, it would hold the top down
+    /// until the jump there vanished. Cloud that stays under the layer's lid may (both choices).</summary>
+    public static double MostOfEntrained(double stratiform) => Free + ((1 - Free) * stratiform);
+
+    private const double MostFree = 0.06;
+    private const double Free = 0.8;
+    private const double FullReach = 1.19;
     private const double LeastTransitionM = 50;
     private const double ProjectedPerShare = 4;
     private const double MostTransitionM = 300;
@@ -20,6 +26,20 @@ internal readonly record struct Cumulus(double Cover, double MassFluxMs, double 
     /// <summary>Share of the sky that cumulus covers seen from the ground, for a share of cloudy updrafts at its base.</summary>
     /// <remarks>Four times: large-eddy runs of trade cumulus have 0.03 and 0.13 [Siebesma2003] (from memory).</remarks>
     public static double Projected(double share) => Math.Min(1, ProjectedPerShare * share);
+
+    /// <summary>Share of the cumulus of the scheme that is told, 0 to 1, for a condensation level in depths of the layer: all up to
+    /// 1.19, none from 1.2. The scheme's wide spread of moisture would have cloud still higher while the layer grows fast.</summary>
+    public static double Reached(double depths) => Math.Clamp((Reach - depths) / (Reach - FullReach), 0, 1);
+
+    /// <summary>The share that is told: of cumulus that rises freely at most 0.06, a quarter of the sky (the large-eddy run of
+    /// the ARM case has 0.18 to 0.35), of cloud under the layer's lid all that is saturated; as far as thermals reach it.</summary>
+    /// <param name="depths">LCL in depths of the layer.</param>
+    /// <param name="stratiform">0 for cloud that rises freely, 1 for cloud under the layer's lid.</param>
+    public Cumulus Told(double depths, double stratiform)
+    {
+        var free = Math.Min(Cover, MostFree);
+        return this with { Cover = Reached(depths) * (free + (stratiform * (Cover - free))) };
+    }
 
     /// <summary>Cumulus over a mixed layer.</summary>
     /// <remarks>[Neggers2006] as CLASS [Vila2015] has it: the water in the thermals' tops spreads with the variance that

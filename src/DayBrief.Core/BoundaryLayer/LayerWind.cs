@@ -21,21 +21,36 @@ public sealed class LayerWind
     /// <summary>The winds over a site; null when the ascent reports none above its ground.</summary>
     /// <param name="sounding">The ascent.</param>
     /// <param name="profile">Its column.</param>
-    /// <param name="groundM">Height of the site's ground above the ascent's lowest level, m.</param>
+    /// <param name="groundM">Height of the site's ground above the ascent's lowest level, m. Where reports lie below that
+    /// ground, the wind at the ground lies between the last of them and the first above.</param>
     public static LayerWind? Over(Sounding sounding, Profile profile, double groundM)
     {
         var byPressure = sounding.Levels
             .Where(level => level.Wind is not null && profile.HeightAt(level.Pressure) is not null)
-            .Select(level => (profile.HeightAt(level.Pressure)!.Value.Metres - groundM, level.Wind!.Value));
+            .Select(level => (profile.HeightAt(level.Pressure)!.Value.Metres, level.Wind!.Value));
         var station = profile.Elevation?.Metres ?? 0;
-        var byHeight = sounding.WindsByHeight.Select(report => (report.Height.Metres - station - groundM, report.Wind));
-        var reports = byPressure.Concat(byHeight)
-            .Where(report => report.Item1 >= 0)
-            .OrderBy(report => report.Item1)
-            .DistinctBy(report => Math.Round(report.Item1))
-            .Select(report => (report.Item1, report.Item2.EastwardMs, report.Item2.NorthwardMs))
-            .ToImmutableArray();
-        return reports.Length > 0 ? new(reports) : null;
+        var byHeight = sounding.WindsByHeight.Select(report => (report.Height.Metres - station, report.Wind));
+        var shift = new GroundShift(groundM);
+        (double HeightM, double East, double North)[] reports =
+        [
+            .. byPressure.Concat(byHeight)
+                .OrderBy(report => report.Item1)
+                .DistinctBy(report => Math.Round(report.Item1))
+                .Select(report => (shift.Over(report.Item1), report.Item2.EastwardMs, report.Item2.NorthwardMs)),
+        ];
+        return Of(reports);
+    }
+
+    /// <summary>Winds by height, the lowest of them perhaps below the ground; null when none lies above it.</summary>
+    private static LayerWind? Of((double HeightM, double East, double North)[] reports)
+    {
+        var first = Array.FindIndex(reports, report => report.HeightM >= 0);
+        if (first < 0)
+            return null;
+        if (first == 0 || reports[first].HeightM == 0)
+            return new([.. reports[first..]]);
+        var (east, north) = new LayerWind([.. reports[(first - 1)..]]).Components(0);
+        return new([(0, east, north), .. reports[first..]]);
     }
 
     /// <summary>Wind at a height; null above the highest report. Below the lowest one that holds.</summary>

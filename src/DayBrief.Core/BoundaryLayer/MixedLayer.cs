@@ -8,7 +8,8 @@ namespace DayBrief.BoundaryLayer;
 /// θ = (Q + ∫θ₀ dz)/h. Subsidence −D z squeezes the column; heights are kept as H = h e^{Dt}, which makes that exact as
 /// well. The top rises at A (w′θ_v′)_s/Δθ_v, not faster than the updrafts themselves (0.46 w*, the greatest mean updraft
 /// of [Allen2006] eq. 11); air that is no warmer than the layer is taken in at that limit (encroachment, A = 0). A cumulus mass flux takes air out
-/// at the top [Neggers2006], at most as much as is taken in. Midpoint rule in time.</remarks>
+/// at the top [Neggers2006], at most as much as is taken in; its water stays in the cloud layer above and is
+/// sent back when that layer is full. Air above the layer may cool by itself. Midpoint rule in time.</remarks>
 internal sealed class MixedLayer
 {
     private const double FastestRise = 0.46;
@@ -19,6 +20,7 @@ internal sealed class MixedLayer
     private readonly Column _column;
     private readonly double _entrainment;
     private readonly double _divergence;
+    private readonly double _held;
     private double _stretched;
     private double _stretch = 1;
     private (double Seconds, double Half, double Whole) _squeeze = (0, 1, 1);
@@ -26,14 +28,16 @@ internal sealed class MixedLayer
     private double _water;
     private double _advectedTheta;
     private double _advectedQ;
+    private double _freeTheta;
 
     /// <param name="column">The air at the start.</param>
     /// <param name="entrainment">Entrainment ratio A, 0 to 1.</param>
-    /// <param name="divergence">D: the air sinks at D z, s⁻¹.</param>
+    /// <param name="divergence">D: the air sinks at D z and warms by it, s⁻¹.</param>
     /// <param name="startM">Depth at the start; deeper where the column is already stirred.</param>
-    public MixedLayer(Column column, double entrainment, double divergence, double startM)
+    /// <param name="heldDivergence">The same of air that is cooled as fast as it warms: the column stays as it is.</param>
+    public MixedLayer(Column column, double entrainment, double divergence, double startM, double heldDivergence = 0)
     {
-        (_column, _entrainment, _divergence) = (column, entrainment, divergence);
+        (_column, _entrainment, _divergence, _held) = (column, entrainment, divergence, heldDivergence);
         _stretched = startM;
         State = StateAt(_stretched, _heat, _water);
         Encroach(column.TopM, StirredKelvins);
@@ -47,6 +51,9 @@ internal sealed class MixedLayer
 
     /// <summary>Entrainment velocity of the last step, m/s.</summary>
     public double EntrainmentMs { get; private set; }
+
+    /// <summary>Water that cumulus has carried out of the layer, m kg/kg: it lies in the cloud layer.</summary>
+    public double CloudWater { get; private set; }
 
     /// <summary>State of the layer and of the air just above it.</summary>
     public LayerState State { get; private set; }
@@ -69,7 +76,9 @@ internal sealed class MixedLayer
         _stretched = Math.Min(_column.TopM, Math.Max(1, _stretched + (middle * slope.Rise * seconds)));
         _heat += middle * slope.Heat * seconds;
         _water += middle * slope.Water * seconds;
+        CloudWater += slope.Cloud * seconds;
         _stretch = start * _squeeze.Whole;
+        _freeTheta -= forcing.FreeCooling * seconds;
         _advectedTheta += forcing.ThetaAdvection * seconds;
         _advectedQ += forcing.QAdvection * seconds;
         State = StateAt(_stretched, _heat, _water);
@@ -92,11 +101,16 @@ internal sealed class MixedLayer
         var entrainment = flux > 0 && jump > 0 && stretched < _column.TopM
             ? Limited(_entrainment * flux / jump, wStarCubed)
             : 0;
-        var mass = Math.Min(forcing.MassFlux, entrainment);
+        var mass = Math.Min(forcing.MassFlux, forcing.MostOfEntrained * entrainment);
+        // Air that sinks without warming pushes the layer out sideways; what it pushes out is the layer's own.
+        var pushed = mass + (_held * stretched / _stretch);
+        // A full cloud layer sends back what it is brought.
+        var carried = mass * (state.Q + forcing.MassExcessQ - state.QAbove) * Math.Clamp(5 * (1 - (CloudWater / forcing.CloudRoomQ)), 0, 1);
         return new(
-            entrainment - mass,
-            forcing.ThetaFlux + (mass * (state.ThetaAbove - state.Theta)),
-            forcing.QFlux + (mass * (state.QAbove - state.Q - forcing.MassExcessQ)),
+            entrainment - pushed,
+            forcing.ThetaFlux + (entrainment * _freeTheta) + (pushed * (state.ThetaAbove - _freeTheta - state.Theta)),
+            forcing.QFlux - carried + ((pushed - mass) * (state.QAbove - state.Q)),
+            carried,
             entrainment,
             wStarCubed);
     }
@@ -114,7 +128,7 @@ internal sealed class MixedLayer
         return new(
             ((heat + above.ThetaSum) / stretched) + _advectedTheta,
             Math.Max(0, ((water + above.QSum) / stretched) + _advectedQ),
-            above.Theta + _advectedTheta,
+            above.Theta + _advectedTheta + _freeTheta,
             Math.Max(0, above.Q + _advectedQ));
     }
 
@@ -126,6 +140,8 @@ internal sealed class MixedLayer
             return;
         if (room >= 100 || Jump(furthest) >= slack)
             furthest = Stable(furthest, slack);
+        var taken = furthest - _stretched;
+        _heat += taken * _freeTheta;
         _stretched = furthest;
         State = StateAt(_stretched, _heat, _water);
     }
@@ -147,7 +163,7 @@ internal sealed class MixedLayer
 
     private double Jump(double stretched) => StateAt(stretched, _heat, _water).Jump;
 
-    private readonly record struct LayerSlope(double Rise, double Heat, double Water, double Entrainment, double WStarCubed);
+    private readonly record struct LayerSlope(double Rise, double Heat, double Water, double Cloud, double Entrainment, double WStarCubed);
 }
 
 /// <summary>The factor of the virtual potential temperature θ (1 + 0.61 q).</summary>
@@ -175,13 +191,19 @@ internal readonly record struct LayerState(double Theta, double Q, double ThetaA
 /// <param name="MassExcessQ">How much moister that air is than the layer, kg/kg.</param>
 /// <param name="ThetaAdvection">Warming of the whole column by advection, K/s.</param>
 /// <param name="QAdvection">Moistening of the whole column by advection, s⁻¹.</param>
+/// <param name="FreeCooling">Cooling of the air above the layer by its own radiation, K/s.</param>
+/// <param name="CloudRoomQ">What the cloud layer takes until it is saturated, m kg/kg; cumulus carries less the fuller it is.</param>
+/// <param name="MostOfEntrained">Share of what comes in at the top that cumulus takes at most.</param>
 internal readonly record struct LayerForcing(
     double ThetaFlux,
     double QFlux,
     double MassFlux = 0,
     double MassExcessQ = 0,
     double ThetaAdvection = 0,
-    double QAdvection = 0)
+    double QAdvection = 0,
+    double FreeCooling = 0,
+    double CloudRoomQ = double.PositiveInfinity,
+    double MostOfEntrained = 1)
 {
     /// <summary>The ground gives nothing: the layer only rests or moves with the air around it.</summary>
     public bool IsNone => ThetaFlux == 0 && QFlux == 0;

@@ -2,6 +2,7 @@ using DayBrief.BoundaryLayer;
 using DayBrief.Soundings;
 using DayBrief.Thermodynamics;
 using DayBrief.Units;
+using DayBrief.Updrafts;
 
 namespace DayBrief.Days;
 
@@ -12,8 +13,6 @@ namespace DayBrief.Days;
 /// practice from memory, except the K index.</remarks>
 internal sealed class CloudAssessment
 {
-    private const double OrdinaryMixing = 0.001;
-    private const double BroadMixing = 0.0004;
     private const double DeepM = 2500;
     private const double ShowerM = 3000;
     private const double ShowerC = -10;
@@ -33,6 +32,7 @@ internal sealed class CloudAssessment
     private readonly Headline _headline;
     private readonly Profile _profile;
     private readonly List<Phrase> _reasons = [];
+    private double _broadestM;
 
     public CloudAssessment(DayFrame frame, DayTrack track, Headline headline, Profile profile)
     {
@@ -50,8 +50,9 @@ internal sealed class CloudAssessment
     {
         if (!_frame.Air.HasMoisture)
             return new() { Unknown = true, Reasons = [Phrase.Plain("The ascent has no dew points: cloud is not known.")] };
+        var low = Low();
         if (_headline.FirstCloud < 0)
-            return new() { Dry = true, Reasons = [DryReason()] };
+            return new() { Dry = true, Low = low, Reasons = [.. _reasons, DryReason()] };
         var (over, shower, thunder) = (-1, -1, -1);
         for (var i = 0; i < TopM.Length; i++)
         {
@@ -59,17 +60,19 @@ internal sealed class CloudAssessment
                 continue;
             if (_track.DepthM[i] < LeastDepthM)
                 continue;
-            TopM[i] = Ascent(i, OrdinaryMixing).TopM;
+            TopM[i] = Ascent(i, CloudAscent.OrdinaryMixing).TopM;
             if (i % 6 == 0 && (over < 0 || shower < 0 || thunder < 0))
                 Deepest(i, ref over, ref shower, ref thunder);
         }
 
-        var spread = SpreadsOut();
+        var spread = over < 0 && SpreadsOut();
         return new()
         {
             First = _frame.Times[_headline.FirstCloud],
             FirstBase = Height.FromMetres(_headline.FirstCloudBaseM),
             Base = BaseAtStrongest(),
+            Low = low,
+            BroadestTop = over >= 0 ? Height.FromMetres(_broadestM) : null,
             Top = HighestTopM is var top && double.IsFinite(top) ? Height.FromMetres(top) : null,
             MaxCoverOktas = 8 * _track.CumulusCover.Where(double.IsFinite).Max(Cumulus.Projected),
             SpreadOut = spread,
@@ -78,6 +81,26 @@ internal sealed class CloudAssessment
             Thunder = thunder >= 0 ? _frame.Times[thunder] : null,
             Reasons = _reasons,
         };
+    }
+
+    /// <summary>Fog or low stratus of at least a quarter of an hour; the last step of it ends it.</summary>
+    private LowCloudOutlook? Low()
+    {
+        var steps = Enumerable.Range(0, _track.LowCloud.Length).Where(i => _track.LowCloud[i]).ToArray();
+        if (steps.Length < 3)
+            return null;
+        var known = steps.Where(i => double.IsFinite(_track.LclM[i])).Select(i => _track.LclM[i]).DefaultIfEmpty(0).Min();
+        var (lowest, last) = (Height.FromMetres(known), steps[^1]);
+        var clears = last + 1 < _track.LowCloud.Length && double.IsFinite(_track.LclM[last + 1]) ? _frame.Times[last + 1] : (DateTimeOffset?)null;
+        var low = new LowCloudOutlook(LowCloud.IsFog(known), lowest, _frame.Times[steps[0]], clears);
+        _reasons.Add((low.IsFog, clears) switch
+        {
+            (true, { } at) => Phrase.Of($"Fog until about {at:HH:mm}: the air at the ground is saturated before the sun has stirred it."),
+            (true, null) => Phrase.Of($"Fog: the sun does not clear it by itself."),
+            (false, { } at) => Phrase.Of($"Low stratus at {lowest} until about {at:HH:mm}: the lowest air is saturated before the sun has stirred it."),
+            (false, null) => Phrase.Of($"Low stratus at {lowest}: the sun does not clear it by itself."),
+        });
+        return low;
     }
 
     private bool HasCloud(int i) => _track.CumulusCover[i] >= Headline.FirstCloudShare;
@@ -102,7 +125,7 @@ internal sealed class CloudAssessment
     {
         var at = _headline.Strongest >= 0 && HasCloud(_headline.Strongest)
             ? _headline.Strongest
-            : Enumerable.Range(0, TopM.Length).Last(HasCloud);
+            : Enumerable.Range(0, TopM.Length).Last(i => HasCloud(i));
         return Height.FromMetres(_track.LclM[at]);
     }
 
@@ -111,18 +134,19 @@ internal sealed class CloudAssessment
         var mixed = _track.Theta[i] * _frame.Air.ToSurface;
         var baseKelvins = mixed - (Air.DryLapseRate * _track.LclM[i]);
         var baseHpa = _frame.Air.SurfaceHpa * Math.Pow(baseKelvins / mixed, 1 / Air.Kappa);
-        return CloudAscent.From(_frame.Air.Column, _track.LclM[i], baseHpa, baseKelvins, Climb.Picking * _track.WStar[i], mixing);
+        return CloudAscent.From(_frame.Air.Column, _track.LclM[i], baseHpa, baseKelvins, PickedUpdraft.CoreOverWStar * _track.WStar[i], mixing);
     }
 
     private void Deepest(int i, ref int over, ref int shower, ref int thunder)
     {
-        var broad = Ascent(i, BroadMixing);
+        var broad = Ascent(i, CloudAscent.BroadMixing);
         var (depth, topC) = (broad.TopM - _track.LclM[i], broad.TopKelvins - Temperature.ZeroCelsius);
         var grown = Height.FromMetres(depth);
         var deep = broad.OutOfAscent ? Phrase.Of($"at least {grown}") : Phrase.Of($"{grown}");
         if (over < 0 && depth >= DeepM)
         {
             over = i;
+            _broadestM = broad.TopM;
             _reasons.Add(Phrase.Of($"Overdevelopment from {_frame.Times[i]:HH:mm}: the broadest clouds grow {deep} deep, tops {topC:0} °C."));
         }
 

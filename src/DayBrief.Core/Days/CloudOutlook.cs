@@ -23,6 +23,15 @@ public sealed record CloudOutlook
     /// <summary>Top of ordinary cumulus at its highest.</summary>
     public Height? Top { get; init; }
 
+    /// <summary>Top of the broadest cumulus where it outgrows the ordinary; null where not.</summary>
+    public Height? BroadestTop { get; init; }
+
+    /// <summary>Depth of the deepest cumulus, m; 0 without.</summary>
+    internal double DepthM => Base is { } low && (BroadestTop ?? Top) is { } top ? Math.Max(1, top.Metres - low.Metres) : 0;
+
+    /// <summary>Fog or low stratus of the morning; null without.</summary>
+    public LowCloudOutlook? Low { get; init; }
+
     /// <summary>Greatest cover of cumulus, oktas.</summary>
     public double? MaxCoverOktas { get; init; }
 
@@ -41,3 +50,10 @@ public sealed record CloudOutlook
     /// <summary>In words, why.</summary>
     public required IReadOnlyList<Phrase> Reasons { get; init; }
 }
+
+/// <summary>Cloud at or near the ground before the sun has stirred the air.</summary>
+/// <param name="IsFog">It reaches the ground; else low stratus.</param>
+/// <param name="Base">Its lowest base.</param>
+/// <param name="From">The first time it is computed.</param>
+/// <param name="Clears">When the sun has cleared it; null where it does not.</param>
+public sealed record LowCloudOutlook(bool IsFog, Height Base, DateTimeOffset From, DateTimeOffset? Clears);

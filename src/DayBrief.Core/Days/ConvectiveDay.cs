@@ -54,6 +54,9 @@ public sealed record ConvectiveDay
     /// an ensemble.</summary>
     public ImmutableArray<DayRange<double>> UsableTopBand { get; init; } = [];
 
+    /// <summary>The same of the depth of the layer, 0 where that share has none.</summary>
+    public ImmutableArray<DayRange<double>> DepthBand { get; init; } = [];
+
     /// <summary>Share of the ensemble without a usable thermal, 0 to 1; null without an ensemble.</summary>
     public double? NoUsableThermalProbability { get; init; }
 
@@ -75,17 +78,23 @@ public sealed record ConvectiveDay
     /// <exception cref="InvalidSoundingException">The site lies above the ascent.</exception>
     public static ConvectiveDay Compute(Sounding sounding, Site site, DateOnly date, DayAssumptions? assumptions = null)
     {
-        assumptions ??= new();
+        assumptions = (assumptions ?? new()).At(site);
         var cautions = new List<Caution>();
         var profile = Profile.Of(sounding);
         var frame = DayFrame.Of(sounding, profile, site, date, assumptions, cautions);
-        var track = HeatScale.Course(frame, DayMember.Central, DayRun.FineParts);
+        var free = new DayRun(frame, DayMember.Central, DayRun.FineParts).With(1);
+        var inflow = HeatScale.WholeInflow(frame, free);
+        var track = HeatScale.Course(frame, DayMember.Central, DayRun.FineParts, inflowKelvinsPerHour: inflow);
         var headline = Headline.Of(track, site);
+        var ensemble = assumptions.EnsembleSize > 0
+            ? Ensemble.Of(frame, track.HeatFactor, inflow, new CloudAssessment(frame, track, headline, profile).Assess().DepthM)
+            : null;
+        if (ensemble is not null)
+            (track, headline) = Middle.Of(frame, ensemble, track, headline, inflow);
         var clouds = new CloudAssessment(frame, track, headline, profile);
         var cloud = clouds.Assess();
         var wind = WindOf(frame, track, headline);
-        var ensemble = assumptions.EnsembleSize > 0 ? Ensemble.Of(frame, track.HeatFactor) : null;
-        var temperatures = TemperatureCheck.Of(frame, track, cautions);
+        var temperatures = TemperatureCheck.Of(frame, free, track, cautions);
         DayCautions.Add(frame, track, headline, wind, cautions);
         return new()
         {
@@ -98,12 +107,13 @@ public sealed record ConvectiveDay
             MaxDepth = double.IsFinite(headline.MaxDepthM) ? Height.FromMetres(headline.MaxDepthM) : null,
             MaxUsableTop = double.IsFinite(headline.MaxUsableTopM) ? Height.FromMetres(headline.MaxUsableTopM) : null,
             MaxClimb = double.IsFinite(headline.MaxClimbMs) ? Speed.FromMetresPerSecond(headline.MaxClimbMs) : null,
-            ThermalType = TypeAssessment.Of(frame, track, headline, cloud, wind),
+            ThermalType = TypeAssessment.Of(frame, track, headline, cloud, wind, ensemble),
             Cloud = cloud,
             Wind = wind,
             Winds = frame.Winds,
             Ranges = ensemble is null ? null : EnsembleRanges.Of(ensemble, frame),
-            UsableTopBand = ensemble is null ? [] : [.. Days.UsableTopBand.Of(ensemble, frame.Times.Length)],
+            UsableTopBand = ensemble is null ? [] : [.. StepBand.OfUsableTop(ensemble, frame.Times.Length)],
+            DepthBand = ensemble is null ? [] : [.. StepBand.OfDepth(ensemble, frame.Times.Length)],
             NoUsableThermalProbability = ensemble?.NoneUsable,
             WhatMatters = ensemble is null ? [] : Days.WhatMatters.Of(ensemble, frame, track.MaxScreenKelvins - Temperature.ZeroCelsius),
             Temperatures = temperatures,

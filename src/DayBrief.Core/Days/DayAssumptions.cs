@@ -13,6 +13,9 @@ public sealed record DayAssumptions
     /// to reach it. Comes before <see cref="MaxTemperature"/>.</summary>
     public Temperature? MixedTemperature { get; init; }
 
+    /// <summary>Local time at which the maximum is reached; null where it is the day's greatest, whenever that comes.</summary>
+    public TimeOnly? MaximumAt { get; init; }
+
     /// <summary>Cover of cloud that is not made by thermals, oktas; ignored where <see cref="CloudByHour"/> speaks.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 8.</exception>
     public double CloudOktas
@@ -44,17 +47,25 @@ public sealed record DayAssumptions
     /// <summary>Prescribed surface fluxes; replace the energy balance.</summary>
     public FluxSeries? Flux { get; init; }
 
-    /// <summary>Entrainment ratio A.</summary>
-    /// <remarks>0.2 is the usual value [Tennekes1973], [Stull1988].</remarks>
+    /// <summary>The usual entrainment ratio A [Tennekes1973], [Stull1988].</summary>
+    public const double UsualEntrainmentRatio = 0.2;
+
+    /// <summary>Entrainment ratio A; null for the site's or the usual one.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 1.</exception>
-    public double EntrainmentRatio
+    public double? EntrainmentRatio
     {
         get;
-        init => field = Guard.Finite(value, 0, 1);
-    } = 0.2;
+        init => field = value is { } known ? Guard.Finite(known, 0, 1) : null;
+    }
 
-    /// <summary>Divergence D, s⁻¹: the air sinks at D z. 10⁻⁵ in a strong anticyclone. Null when not known: 0 with
-    /// prescribed fluxes, else <see cref="UsualDivergencePerSecond"/>.</summary>
+    /// <summary>The gentle sinking of a day on which people fly, s⁻¹: 2 mm/s at 1000 m, half of what published fair-weather
+    /// cases over sea have (4.3·10⁻⁶, [Siebesma2003]).</summary>
+    public const double UsualDivergencePerSecond = 2e-6;
+
+    /// <summary>Divergence D, s⁻¹: the air sinks at D z and warms by it. 10⁻⁵ in a strong anticyclone. Null when not known:
+    /// then it is <see cref="UsualDivergencePerSecond"/> of air that its own radiation cools as fast as the sinking warms it, so
+    /// that the air aloft stays as the ascent has it; none with prescribed fluxes.</summary>
+    /// <remarks>Chosen on physical grounds and tested by leaving one site out (docs/physics.md, docs/verification.md).</remarks>
     /// <exception cref="ArgumentOutOfRangeException">Outside −10⁻⁴ to 10⁻⁴.</exception>
     public double? DivergencePerSecond
     {
@@ -62,13 +73,32 @@ public sealed record DayAssumptions
         init => field = value is { } known ? Guard.Finite(known, -1e-4, 1e-4) : null;
     }
 
-    /// <summary>The gentle sinking of a day on which people fly, s⁻¹: 2 mm/s at 1000 m.</summary>
-    /// <remarks>Half of what published fair-weather cases over sea have (4.3·10⁻⁶, [Siebesma2003]); chosen once, with the
-    /// 44 published pairs of ascents in sight (docs/physics.md).</remarks>
-    public const double UsualDivergencePerSecond = 2e-6;
+    /// <summary>Cooling of the free air above the layer by its own radiation, K/h; null when not known. 0.08 is usual under a
+    /// clear sky.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside −3 to 3.</exception>
+    public double? CoolingKelvinsPerHour
+    {
+        get;
+        init => field = value is { } known ? Guard.Finite(known, -3, 3) : null;
+    }
+
+    /// <summary>Cumulus neither shades the ground nor carries air out of the layer (research cases).</summary>
+    public bool WithoutCumulus { get; init; }
+
+    /// <summary>The same with what the site states about its air, where nothing was assumed about it.</summary>
+    internal DayAssumptions At(Site site) => this with
+    {
+        DivergencePerSecond = DivergencePerSecond ?? site.SinkingPerSecond,
+        CoolingKelvinsPerHour = CoolingKelvinsPerHour ?? site.CoolingKelvinsPerHour,
+        EntrainmentRatio = EntrainmentRatio ?? site.EntrainmentRatio,
+    };
 
     /// <summary>The divergence that is used.</summary>
-    internal double Divergence => DivergencePerSecond ?? (Flux is null ? UsualDivergencePerSecond : 0);
+    internal double Divergence => DivergencePerSecond ?? 0;
+
+    /// <summary>The divergence of air that is cooled as fast as it warms.</summary>
+    internal double HeldDivergence =>
+        DivergencePerSecond is null && CoolingKelvinsPerHour is null && Flux is null ? UsualDivergencePerSecond : 0;
 
     /// <summary>Warming of the whole column by advection, K/h.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside −5 to 5.</exception>

@@ -11,6 +11,8 @@ internal static class DayCautions
             cautions.Add(new("polar-day", Phrase.Of($"The sun does not set on this date: the day runs from midnight to midnight.")));
         if (headline.FirstUsable < 0)
             cautions.Add(new("no-usable-thermals", TypeAssessment.NoThermals(frame, headline)));
+        foreach (var pause in KeyTimes.Of(headline, frame).Pauses)
+            cautions.Add(new("thermals-pause", Phrase.Of($"Usable thermals pause from {pause.From:HH:mm} to {pause.To:HH:mm}.")));
         if (track.TopOfAscentReached)
             cautions.Add(new("top-of-ascent", Phrase.Of($"The thermals reach the top of the ascent: how much deeper they grow is not known.")));
         if (frame.Winds is null)

@@ -28,6 +28,7 @@ internal sealed class DayFrame
             Cover[i] = assumptions.CloudAt(TimeOnly.FromTimeSpan(times[i / 2].TimeOfDay)) / 8;
         }
 
+        MaximumStep = MaximumStepOf(times, assumptions.MaximumAt);
         if (assumptions.Flux is { } flux)
             Prescribed = [.. Enumerable.Range(0, halves).Select(i => flux.At(times[0].AddSeconds(i * StepSeconds / 2.0)) ?? default)];
     }
@@ -44,6 +45,12 @@ internal sealed class DayFrame
 
     /// <summary>Index of the first step at which the ascent is valid.</summary>
     public int FirstStep { get; }
+
+    /// <summary>Index of the step at which the maximum is reached; −1 where it is the greatest of the day.</summary>
+    public int MaximumStep { get; }
+
+    /// <summary>Heat that the ground takes from the air between the ascent and the first step, K m.</summary>
+    public double NightChill { get; private init; }
 
     /// <summary>Winds over the site; null when the ascent has none.</summary>
     public LayerWind? Winds { get; }
@@ -76,8 +83,15 @@ internal sealed class DayFrame
         var first = valid is { } at ? Math.Max(0, Array.FindIndex(times, time => time.AddSeconds(StepSeconds / 2) >= at)) : 0;
         if (valid > times[^1])
             first = times.Length;
-        return new(site, assumptions, sun, air, LayerWind.Over(sounding, profile, air.GroundM), times, first);
+        return new(site, assumptions, sun, air, LayerWind.Over(sounding, profile, air.GroundM), times, first)
+        {
+            NightChill = assumptions.Flux is null ? Days.NightChill.Before(times[0], valid, sun, assumptions.CloudAt(default)) : 0,
+        };
     }
+
+    private static int MaximumStepOf(DateTimeOffset[] times, TimeOnly? at) => at is { } wanted
+        ? Enumerable.Range(0, times.Length).MinBy(i => Math.Abs((times[i].TimeOfDay - wanted.ToTimeSpan()).TotalMinutes))
+        : -1;
 
     /// <summary>Every 5 minutes of local time while the sun is up or fluxes are given; the whole day where it never sets
     /// or never rises.</summary>

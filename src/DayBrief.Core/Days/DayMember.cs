@@ -8,6 +8,9 @@ namespace DayBrief.Days;
 /// <param name="AloftK">Added to the temperature above the lowest 500 m, growing to it from the ground, K.</param>
 /// <param name="EntrainmentFactor">Times the entrainment ratio.</param>
 /// <param name="DivergencePerSecond">Added to the divergence.</param>
+/// <param name="SunFactor">Times the sunlight.</param>
+/// <param name="InflowShare">Share of the difference between the temperature asked for and the one that sun and ground give that
+/// comes with other air; the rest is other heating.</param>
 internal readonly record struct DayMember(
     double MaxTemperatureK,
     double DewPointK,
@@ -15,8 +18,14 @@ internal readonly record struct DayMember(
     double Moisture,
     double AloftK,
     double EntrainmentFactor,
-    double DivergencePerSecond)
+    double DivergencePerSecond,
+    double SunFactor,
+    double InflowShare)
 {
+    /// <summary>Variance of the air's own change over a day, 1.2 K (between morning and afternoon ascents of published pairs),
+    /// over that and of the energy balance's maximum, 2 K (common practice): what of their difference most likely is other air.</summary>
+    public const double UsualInflowShare = 0.3;
+
     /// <summary>Exactly what is assumed.</summary>
-    public static DayMember Central => new(0, 0, 0, 0, 0, 1, 0);
+    public static DayMember Central => new(0, 0, 0, 0, 0, 1, 0, 1, UsualInflowShare);
 }

@@ -49,6 +49,12 @@ public sealed record DayStep
     /// (1,000 ft) of height by [SERA5001], outside the airspace near the ground where clear of cloud is enough.</summary>
     public bool CarriesToCloud => CloudBaseAglM - UsableTopAglM <= 300;
 
+    /// <summary>Air in the centre of the average thermal at 0.4 of the depth, m/s.</summary>
+    public double? AverageCoreUpdraftMs { get; init; }
+
+    /// <summary>Radius of a picked thermal at 0.4 of the depth, m.</summary>
+    public double? PickedRadiusM { get; init; }
+
     /// <summary>Air in the centre of a picked thermal at its best height, m/s.</summary>
     public double? CoreUpdraftMs { get; init; }
 

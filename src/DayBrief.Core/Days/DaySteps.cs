@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using DayBrief.BoundaryLayer;
 using DayBrief.Units;
+using DayBrief.Updrafts;
 
 namespace DayBrief.Days;
 
@@ -37,6 +38,8 @@ internal static class DaySteps
             CloudCoverOktas = frame.Air.HasMoisture ? 8 * (1 - ((1 - frame.Cover[2 * i]) * (1 - cumulus))) : null,
             ThermalTopAglM = depth is { } top ? Math.Min(top, cloudBase ?? top) : null,
             UsableTopAglM = Known(headline.UsableTopM[i]),
+            AverageCoreUpdraftMs = depth is { } layer ? Known(Updraft.At(RadiusShare, Math.Cbrt(RadiusShare), layer, track.WStar[i]).CentreMs) : null,
+            PickedRadiusM = depth is { } wide ? PickedUpdraft.FullRadiusM(wide) : null,
             CoreUpdraftMs = Known(headline.CoreMs[i]),
             ClimbMs = Known(headline.ClimbMs[i]),
             ThermalRadiusM = depth is { } deep ? Updraft.At(RadiusShare, Math.Cbrt(RadiusShare), deep, 1).RadiusM : null,

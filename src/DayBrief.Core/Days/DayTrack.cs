@@ -21,9 +21,22 @@ internal sealed class DayTrack(int steps)
 
     public double[] CumulusCover { get; } = Empty(steps);
 
+    /// <summary>Fog or low stratus.</summary>
+    public bool[] LowCloud { get; } = new bool[steps];
+
     public double[] FrictionMs { get; } = Empty(steps);
 
     public double[] ObukhovM { get; } = Empty(steps);
+
+    /// <summary>Temperature of the stirred layer at the ground, K.</summary>
+    public double[] MixedKelvins { get; } = Empty(steps);
+
+    /// <summary>Air of another temperature that flows in at all heights so that the temperature asked for is reached, K/h; 0 where
+    /// sun and ground can give it.</summary>
+    public double InflowKelvinsPerHour { get; init; }
+
+    /// <summary>Even the driest ground under this sun would not reach the temperature asked for.</summary>
+    public bool BeyondSun { get; init; }
 
     /// <summary>Highest screen temperature, K; NaN when none is known.</summary>
     public double MaxScreenKelvins { get; set; } = double.NaN;

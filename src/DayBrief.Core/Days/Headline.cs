@@ -12,17 +12,32 @@ internal sealed class Headline
     /// projected cover.</summary>
     public const double FirstCloudShare = 0.005;
 
-    /// <summary>Share of cloudy updrafts from which thermals begin to reach beyond the layer towards a base that shows no cloud
-    /// yet, or no more: a fifth of <see cref="FirstCloudShare"/>, a choice, so that the usable top has no step.</summary>
-    private const double LeastShare = 0.001;
+    /// <summary>Share of cloudy updrafts at which cumulus is fed in full: about one okta of projected cover. Below, in
+    /// proportion (a choice), so that a trace of cloud lifts the usable top by a trace.</summary>
+    private const double FullShare = 0.03;
 
-    private Headline(int steps) => (ClimbMs, CoreMs, UsableTopM) = (new double[steps], new double[steps], new double[steps]);
+    // Cloud that stands for less is chance, not the first cumulus: 15 min (a choice).
+    private const int LastingSteps = 3;
+
+    // Thermals take up a new cloud base, or a deeper layer, over the life of one or two of them (a choice), and not faster than
+    // they rise: 200 m in five minutes.
+    private const double TakenUp = 0.3;
+    private const double MostRiseM = 200;
+
+    private double _fed;
+    private double _topBefore = double.NaN;
+    private int _cloudFor;
+
+    private Headline(int steps) => (ClimbMs, CoreMs, UsableTopM, Usable) = (new double[steps], new double[steps], new double[steps], new bool[steps]);
 
     public double[] ClimbMs { get; }
 
     public double[] CoreMs { get; }
 
     public double[] UsableTopM { get; }
+
+    /// <summary>Steps at which the site's climb is found up to its height.</summary>
+    public bool[] Usable { get; }
 
     public int Trigger { get; private set; } = -1;
 
@@ -51,8 +66,8 @@ internal sealed class Headline
     public double MaxUsableTopM { get; private set; } = double.NaN;
 
     /// <summary>Reads the figures off a course.</summary>
-    /// <remarks>Trigger: the layer first reaches the site's usable depth. First and last usable: the climb that the
-    /// site asks for is found up to the height that it asks for. Best window: around the strongest step, climb and usable height at least 80 % of
+    /// <remarks>Trigger and first usable are one event: the climb that the site asks for is first found up to the height that it asks
+    /// for. A layer that is already so deep in the morning, or stirred without strength, is none. Best window: around the strongest step, climb and usable height at least 80 % of
     /// their greatest. Decline: the first step after it with less than 75 % of the greatest climb, the fall at which the
     /// handbook leaves a thermal [FAA-13A]; both shares are choices.</remarks>
     public static Headline Of(DayTrack track, Site site)
@@ -73,21 +88,25 @@ internal sealed class Headline
         var depth = track.DepthM[i];
         if (double.IsNaN(depth))
             return;
-        var cloudy = track.CumulusCover[i] >= FirstCloudShare;
-        if (cloudy && FirstCloud < 0)
-            (FirstCloud, FirstCloudBaseM) = (i, track.LclM[i]);
-        var fed = Math.Clamp((track.CumulusCover[i] - LeastShare) / (FirstCloudShare - LeastShare), 0, 1);
-        var climb = Climb.In(depth, track.WStar[i], climbWanted, fed > 0 ? track.LclM[i] : double.PositiveInfinity, fed);
+        _cloudFor = track.CumulusCover[i] >= FirstCloudShare ? _cloudFor + 1 : 0;
+        if (_cloudFor == LastingSteps && FirstCloud < 0)
+            (FirstCloud, FirstCloudBaseM) = (i + 1 - LastingSteps, track.LclM[i + 1 - LastingSteps]);
+        var share = double.IsFinite(track.CumulusCover[i]) ? track.CumulusCover[i] : 0;
+        _fed += TakenUp * (Math.Clamp(share / FullShare, 0, 1) - _fed);
+        var climb = Climb.In(depth, track.WStar[i], climbWanted, _fed > 0.001 ? track.LclM[i] : double.PositiveInfinity, _fed);
         (ClimbMs[i], CoreMs[i]) = (climb.ClimbMs ?? 0, climb.CoreMs);
         MaxDepthM = double.IsNaN(MaxDepthM) ? depth : Math.Max(MaxDepthM, depth);
-        if (Trigger < 0 && depth >= depthWanted)
-            (Trigger, TriggerKelvins) = (i, track.ScreenKelvins[i]);
-        if (climb.UsableTopM is not { } top)
+        var before = _topBefore;
+        _topBefore = climb.UsableTopM ?? double.NaN;
+        if (climb.UsableTopM is not { } found)
             return;
-        UsableTopM[i] = top;
+        var top = double.IsNaN(before) ? found : Math.Clamp(found, before - MostRiseM, before + MostRiseM);
+        UsableTopM[i] = _topBefore = top;
         if (top < depthWanted)
             return;
-        FirstUsable = FirstUsable < 0 ? i : FirstUsable;
+        if (FirstUsable < 0)
+            (FirstUsable, Trigger, TriggerKelvins) = (i, i, track.ScreenKelvins[i]);
+        Usable[i] = true;
         Last = i;
         if (!(ClimbMs[i] <= MaxClimbMs))
             (MaxClimbMs, Strongest) = (ClimbMs[i], i);

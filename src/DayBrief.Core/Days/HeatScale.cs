@@ -5,25 +5,66 @@ internal static class HeatScale
 {
     private const double Most = 8;
     private const double ToleranceK = 0.02;
+    private const double WorthInflowK = 0.05;
 
     /// <summary>The course of a day: as the energy balance has it, or scaled to the assumed maximum.</summary>
-    /// <remarks>Regula falsi (Illinois) on the factor; the maximum rises with it. Where even 8 times the heat does not
-    /// reach the maximum, or none is already too much, the nearest course is given.</remarks>
-    public static DayTrack Course(DayFrame frame, DayMember member, int parts, double firstGuess = 1)
+    /// <remarks>Regula falsi (Illinois) on the factor; the maximum rises with it. The ground gives no more than the driest ground
+    /// would (<see cref="DayRun"/>): a maximum beyond that needs warmer air that flows in at all heights, which makes
+    /// thermals no deeper. Where no heat is already too much, the nearest course is given.</remarks>
+    public static DayTrack Course(DayFrame frame, DayMember member, int parts, double firstGuess = 1, double inflowKelvinsPerHour = 0)
     {
         var run = new DayRun(frame, member, parts);
         var assumptions = frame.Assumptions;
         if ((assumptions.MixedTemperature ?? assumptions.MaxTemperature) is not { } temperature)
             return run.With(1);
-        var mixed = assumptions.MixedTemperature is not null;
         var target = temperature.Kelvins + member.MaxTemperatureK;
-        double Miss(DayTrack track) => (mixed ? track.MaxMixedKelvins : track.MaxScreenKelvins) - target;
-        return Solve(run, Miss, firstGuess);
+        double Miss(DayTrack track) => Reached(frame, track) - target;
+        var inflow = member.InflowShare * inflowKelvinsPerHour;
+        var track = Solve(factor => run.With(factor, inflow), Miss, firstGuess);
+        return frame.Prescribed is null && Miss(track) < -WorthInflowK ? WithInflow(run, frame, track, Miss) : track;
     }
 
-    private static DayTrack Solve(DayRun run, Func<DayTrack, double> miss, double guess)
+    /// <summary>What of a course is held against the temperature asked for: at the time asked for, or the greatest.</summary>
+    public static double Reached(DayFrame frame, DayTrack track)
     {
-        var track = run.With(guess);
+        var (mixed, at) = (frame.Assumptions.MixedTemperature is not null, frame.MaximumStep);
+        if (at >= 0 && (mixed ? track.MixedKelvins : track.ScreenKelvins)[at] is var then && double.IsFinite(then))
+            return then;
+        return mixed ? track.MaxMixedKelvins : track.MaxScreenKelvins;
+    }
+
+    /// <summary>Air that flows in, K/h, if all of the difference between the temperature asked for and the one that sun and ground
+    /// give came from it; 0 where nothing is asked for or fluxes are given.</summary>
+    public static double WholeInflow(DayFrame frame, DayTrack free) =>
+        (frame.Assumptions.MixedTemperature ?? frame.Assumptions.MaxTemperature) is { } asked && frame.Prescribed is null
+        && Reached(frame, free) is var own && double.IsFinite(own)
+            ? (asked.Kelvins - own) / HoursToMaximum(frame)
+            : 0;
+
+    /// <summary>From the first step to the maximum; two thirds of the day where its hour is not given.</summary>
+    public static double HoursToMaximum(DayFrame frame) =>
+        Math.Max(1, ((frame.MaximumStep >= 0 ? frame.MaximumStep : frame.Times.Length * 2 / 3) - frame.FirstStep) / 12.0);
+
+    /// <summary>The rest that the ground cannot give, as air that flows in; three steps of the secant are enough.</summary>
+    private static DayTrack WithInflow(DayRun run, DayFrame frame, DayTrack dry, Func<DayTrack, double> miss)
+    {
+        var (rate, value) = (dry.InflowKelvinsPerHour, miss(dry));
+        var (next, track) = (rate - (value / HoursToMaximum(frame)), dry);
+        for (var i = 0; i < 4 && double.IsFinite(next); i++)
+        {
+            track = run.With(dry.HeatFactor, next, beyondSun: true);
+            var reached = miss(track);
+            if (!double.IsFinite(reached) || Math.Abs(reached) < ToleranceK || reached == value)
+                break;
+            (rate, value, next) = (next, reached, next - (reached * (next - rate) / (reached - value)));
+        }
+
+        return track;
+    }
+
+    private static DayTrack Solve(Func<double, DayTrack> run, Func<DayTrack, double> miss, double guess)
+    {
+        var track = run(guess);
         var (factor, value) = (guess, miss(track));
         if (!double.IsFinite(value) || Math.Abs(value) < ToleranceK)
             return track;
@@ -35,7 +76,7 @@ internal static class HeatScale
             else
                 (high, highValue) = (factor, value);
             factor = Next(low, lowValue, high, highValue, factor);
-            track = run.With(factor);
+            track = run(factor);
             value = miss(track);
             if (!double.IsFinite(value))
                 value = -1;

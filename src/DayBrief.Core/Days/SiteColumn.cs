@@ -8,8 +8,8 @@ namespace DayBrief.Days;
 /// <summary>The ascent brought to the ground of the site.</summary>
 internal sealed class SiteColumn
 {
-    /// <summary>Differences in height up to this count as the same ground: the night inversion hugs it.</summary>
-    private const double SameGroundM = 60;
+    /// <summary>Differences in height beyond this are told.</summary>
+    private const double WorthSayingM = 60;
 
     private const double TopM = 12_000;
 
@@ -34,9 +34,9 @@ internal sealed class SiteColumn
     public double ToSurface { get; }
 
     /// <summary>The ascent over the site.</summary>
-    /// <remarks>A site up to 60 m above or below the lowest level takes the ascent as it is, from the ground up, at its
-    /// own pressure. A higher site cuts the ascent; a lower one gets air of the lowest level's temperature below it
-    /// (isothermal, as on a clear night in a valley). Dew points missing aloft: the lowest known spread to the next is
+    /// <remarks>Heights as <see cref="GroundShift"/> has them, at the site's own pressure: a site little higher or lower takes the
+    /// ascent as it is, from the ground up; a much higher one cuts it; a much lower one gets air of the lowest level's
+    /// temperature below it (isothermal, as on a clear night in a valley), and all between. Dew points missing aloft: the lowest known spread to the next is
     /// kept; missing altogether: dry air.</remarks>
     public static SiteColumn Of(Profile profile, Site site, List<Caution> cautions)
     {
@@ -52,20 +52,15 @@ internal sealed class SiteColumn
                 "site-above-ascent", $"The site lies {rise:0} m above the station, too near the top of the ascent. Take another ascent."));
         }
 
-        if (Math.Abs(rise) > SameGroundM)
-        {
+        if (Math.Abs(rise) > WorthSayingM)
             cautions.Add(Moved(rise));
-            points = rise > 0 ? Cut(points, rise) : Lowered(points, -rise);
-        }
-
-        var surfaceHpa = Math.Abs(rise) > SameGroundM
-            ? points[0].Hpa
-            : points[0].Hpa * Math.Exp(-Air.Gravity * rise / (Air.GasConstant * points[0].Kelvins));
+        var surfaceHpa = HpaAt(points, rise);
+        points = Over(points, new(rise));
         return new(
             new Column([.. points.Select(p => p.Z)], [.. points.Select(p => p.Theta)], [.. points.Select(p => p.Q)]),
             surfaceHpa,
-            points[0].Kelvins * Math.Pow(surfaceHpa / points[0].Hpa, Air.Kappa),
-            Math.Abs(rise) > SameGroundM ? rise : 0,
+            points[0].Theta * Math.Pow(surfaceHpa / 1000, Air.Kappa),
+            rise,
             profile.MoistHpa.Length > 0);
     }
 
@@ -94,24 +89,33 @@ internal sealed class SiteColumn
         return Humidity.MixingRatioKgKg(kelvins - Temperature.ZeroCelsius - Math.Max(0, spread), hpa);
     }
 
-    private static List<Point> Cut(List<Point> points, double rise)
+    /// <summary>The levels by their height over the site, from its ground up.</summary>
+    private static List<Point> Over(List<Point> points, GroundShift shift)
     {
-        var above = points.FindIndex(point => point.Z > rise);
-        var (low, high) = (points[above - 1], points[above]);
-        var share = (rise - low.Z) / (high.Z - low.Z);
-        var ground = new Point(
-            0,
-            low.Hpa * Math.Pow(high.Hpa / low.Hpa, share),
-            low.Kelvins + (share * (high.Kelvins - low.Kelvins)),
-            low.Q + (share * (high.Q - low.Q)));
-        return [ground, .. points[above..].Select(point => point with { Z = point.Z - rise })];
+        if (shift.RiseM == 0)
+            return points;
+        var ground = At(points, shift.GroundM) with { Z = 0 };
+        return [ground, .. points.Select(point => point with { Z = shift.Over(point.Z) }).Where(point => point.Z > 0)];
     }
 
-    private static List<Point> Lowered(List<Point> points, double fall)
+    /// <summary>The air at a height of the ascent; below its lowest level equally warm and moist.</summary>
+    private static Point At(List<Point> points, double z)
     {
-        var lowest = points[0];
-        var hpa = lowest.Hpa * Math.Exp(Air.Gravity * fall / (Air.GasConstant * lowest.Kelvins));
-        return [new(0, hpa, lowest.Kelvins, lowest.Q), .. points.Select(point => point with { Z = point.Z + fall })];
+        var above = points.FindIndex(point => point.Z > z);
+        if (above <= 0)
+            return points[0] with { Z = z, Hpa = HpaAt(points, z) };
+        var (low, high) = (points[above - 1], points[above]);
+        var share = (z - low.Z) / (high.Z - low.Z);
+        return new(z, HpaAt(points, z), low.Kelvins + (share * (high.Kelvins - low.Kelvins)), low.Q + (share * (high.Q - low.Q)));
+    }
+
+    private static double HpaAt(List<Point> points, double z)
+    {
+        var above = points.FindIndex(point => point.Z > z);
+        if (above <= 0)
+            return points[0].Hpa * Math.Exp(-Air.Gravity * z / (Air.GasConstant * points[0].Kelvins));
+        var (low, high) = (points[above - 1], points[above]);
+        return low.Hpa * Math.Pow(high.Hpa / low.Hpa, (z - low.Z) / (high.Z - low.Z));
     }
 
     private readonly record struct Point(double Z, double Hpa, double Kelvins, double Q)

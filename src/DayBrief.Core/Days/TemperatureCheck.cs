@@ -7,30 +7,42 @@ namespace DayBrief.Days;
 /// <param name="EnergyBalance">What the energy balance (or the prescribed flux) reaches by itself; null without heating.</param>
 /// <param name="HeatFactor">What the heating was multiplied with.</param>
 /// <param name="Reached">The temperature that the scaled heating reaches.</param>
-public sealed record TemperatureCheck(Temperature Asked, Temperature? EnergyBalance, double HeatFactor, Temperature? Reached)
+/// <param name="FromOtherAirK">What of the difference is taken to come with other air at all heights, K.</param>
+public sealed record TemperatureCheck(
+    Temperature Asked, Temperature? EnergyBalance, double HeatFactor, Temperature? Reached, double FromOtherAirK)
 {
+    private const double WorthSayingOfAirK = 1;
+
     private const double WorthSayingK = 2;
 
     /// <summary>How far the temperature asked for lies above the energy balance's.</summary>
     public TemperatureDifference? Disagreement => EnergyBalance is { } own ? Asked - own : null;
 
-    internal static TemperatureCheck? Of(DayFrame frame, DayTrack track, List<Caution> cautions)
+    internal static TemperatureCheck? Of(DayFrame frame, DayTrack free, DayTrack track, List<Caution> cautions)
     {
         var assumptions = frame.Assumptions;
         if ((assumptions.MixedTemperature ?? assumptions.MaxTemperature) is not { } asked || frame.FirstStep >= frame.Times.Length)
             return null;
-        var free = new DayRun(frame, DayMember.Central, DayRun.FineParts).With(1);
-        double Own(DayTrack course) => assumptions.MixedTemperature is null ? course.MaxScreenKelvins : course.MaxMixedKelvins;
+        double Own(DayTrack course) => HeatScale.Reached(frame, course);
         Temperature? Known(double kelvins) => double.IsFinite(kelvins) ? Temperature.FromKelvins(kelvins) : null;
-        var check = new TemperatureCheck(asked, Known(Own(free)), track.HeatFactor, Known(Own(track)));
+        var check = new TemperatureCheck(asked, Known(Own(free)), track.HeatFactor, Known(Own(track)), track.InflowKelvinsPerHour * HeatScale.HoursToMaximum(frame));
         if (check.Disagreement is { } difference && Math.Abs(difference.Kelvins) >= WorthSayingK)
             cautions.Add(new("temperature-disagreement", Words(check, difference.Kelvins, assumptions.Flux is not null)));
+        if (Math.Abs(check.FromOtherAirK) >= WorthSayingOfAirK)
+            cautions.Add(new("temperature-other-air", OtherAir(check.FromOtherAirK, track.BeyondSun)));
         if (check.Reached is not { } reached)
             cautions.Add(new("temperature-not-reached", Phrase.Of($"The maximum asked for ({asked.Celsius:0.#} °C) cannot be reached: there is no heating.")));
         else if (Math.Abs((asked - reached).Kelvins) > 0.2)
             cautions.Add(new("temperature-not-reached", Phrase.Of($"The maximum asked for ({asked.Celsius:0.#} °C) cannot be reached by heating this ascent from the ground; the nearest is {reached.Celsius:0.#} °C.")));
         return check;
     }
+
+    private static Phrase OtherAir(double kelvins, bool beyondSun) => (kelvins > 0, beyondSun) switch
+    {
+        (true, true) => Phrase.Of($"Even the driest ground would not reach this maximum: {kelvins:0.#} K of it must come with warmer air, which makes thermals no deeper, or the maximum is wrong."),
+        (true, false) => Phrase.Of($"{kelvins:0.#} K of the difference is taken to come with warmer air at all heights."),
+        _ => Phrase.Of($"{-kelvins:0.#} K of the difference is taken to come with colder air at all heights."),
+    };
 
     private static Phrase Words(TemperatureCheck check, double kelvins, bool prescribed)
     {

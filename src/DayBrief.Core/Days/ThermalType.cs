@@ -21,6 +21,9 @@ public sealed record ThermalType
     /// <summary>The kind.</summary>
     public required ThermalKind Kind { get; init; }
 
+    /// <summary>Share of the likely courses of the day that have this kind, per cent; null without an ensemble.</summary>
+    public double? ChancePercent { get; init; }
+
     /// <summary>The wind shear makes them lean by more than 30°.</summary>
     public bool Leaning { get; init; }
 

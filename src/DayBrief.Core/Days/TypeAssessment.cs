@@ -3,45 +3,32 @@ using DayBrief.Units;
 
 namespace DayBrief.Days;
 
-/// <summary>Decides the kind of thermals by one table of thresholds, at the strongest time of the day.</summary>
-/// <remarks>
-/// Each number speaks for one kind, or for none between its two thresholds; the majority decides, the sun per 100 m when
-/// they tie. All thresholds are common practice without source, except where named.
-/// <list type="table">
-/// <item><term>sun to lift the top by 100 m</term><description>short-lived from 40 min, broad to 20 min (the computed growth at that time: heat supplied against heat needed)</description></item>
-/// <item><term>stability of the 500 m above the top</term><description>short-lived from 6 K/km, broad to 4 K/km (the standard atmosphere has 3.3)</description></item>
-/// <item><term>depth</term><description>short-lived to 1200 m, broad from 1800 m</description></item>
-/// <item><term>turnover time z_i/w*</term><description>short-lived to 10 min, broad from 13 min (typical 9 to 15, [Deardorff1970])</description></item>
-/// <item><term>radius of the average thermal</term><description>short-lived to 90 m, broad from 130 m [Allen2006]</description></item>
-/// <item><term>cumulus</term><description>short-lived without, broad with clouds deeper than 500 m</description></item>
-/// </list>
-/// </remarks>
+/// <summary>Decides the kind of thermals at the strongest time of the day by <see cref="TypeScore"/>, and says why.</summary>
 internal static class TypeAssessment
 {
     private const double CappedLowM = 1000;
     private const double StableKPerKm = 6;
     private const double LeaningDegrees = 30;
     private const double StoppedMinutes = 600;
+    private const double WorthSaying = 0.2;
 
     private static readonly Height Lift = Height.FromMetres(100);
 
-    public static ThermalType Of(DayFrame frame, DayTrack track, Headline headline, CloudOutlook cloud, WindInLayer? wind)
+    public static ThermalType Of(
+        DayFrame frame, DayTrack track, Headline headline, CloudOutlook cloud, WindInLayer? wind, Ensemble? ensemble)
     {
         var at = headline.Strongest;
         var capped = headline.MaxDepthM < CappedLowM && StabilityAbove(frame.Air.Column, headline.MaxDepthM) >= StableKPerKm;
         var cap = capped ? Phrase.Of($"Capped low: stable air ends them at {Height.FromMetres(headline.MaxDepthM)}.") : null;
         if (at < 0)
-            return new() { Kind = ThermalKind.None, CappedLow = capped, Reasons = [NoThermals(frame, headline), .. cap is null ? [] : new[] { cap }] };
-        var criteria = Criteria(frame, track, at, cloud).ToArray();
-        var minutes = criteria[0].Value;
-        var votes = criteria.Count(c => c.Kind == ThermalKind.ShortLived) - criteria.Count(c => c.Kind == ThermalKind.Broad);
-        var kind = votes != 0
-            ? votes > 0 ? ThermalKind.ShortLived : ThermalKind.Broad
-            : minutes > 28 ? ThermalKind.ShortLived : ThermalKind.Broad;
+            return new() { Kind = ThermalKind.None, ChancePercent = Chance(ensemble, ThermalKind.None), CappedLow = capped, Reasons = [NoThermals(frame, headline), .. cap is null ? [] : new[] { cap }] };
+        var score = TypeScore.Of(track, headline, cloud.DepthM);
+        var kind = KindOf(score.Broadness);
+        var criteria = Criteria(score, cloud).ToArray();
         var leaning = wind?.LeanDegrees > LeaningDegrees;
         var reasons = criteria.Where(c => c.Kind == kind).Select(c => Words(c)).ToList();
         if (criteria[0].Kind != kind)
-            reasons.Add(Phrase.Of($"It takes {minutes:0} min of sun to lift the top by {Lift:length}."));
+            reasons.Add(Phrase.Of($"It takes {score.LiftMin:0} min of sun to lift the top by {Lift:length}."));
         if (leaning)
             reasons.Add(Phrase.Of($"Leaning: the shear tilts them by {wind!.LeanDegrees:0}°."));
         if (wind is { StreetsLikely: true, StreetSpacing: { } spacing })
@@ -51,6 +38,7 @@ internal static class TypeAssessment
         return new()
         {
             Kind = kind,
+            ChancePercent = Chance(ensemble, kind),
             Leaning = leaning,
             InStreets = wind?.StreetsLikely ?? false,
             CappedLow = capped,
@@ -59,40 +47,25 @@ internal static class TypeAssessment
         };
     }
 
-    private static IEnumerable<TypeCriterion> Criteria(DayFrame frame, DayTrack track, int at, CloudOutlook cloud)
+    /// <summary>Share of the courses of the ensemble with this kind, per cent; null without an ensemble.</summary>
+    private static double? Chance(Ensemble? ensemble, ThermalKind kind) =>
+        ensemble is null ? null : 100.0 * ensemble.Broadness.Count(broadness => KindOf(broadness) == kind) / ensemble.Broadness.Length;
+
+    private static ThermalKind KindOf(double broadness) => double.IsNaN(broadness)
+        ? ThermalKind.None
+        : broadness < 0 ? ThermalKind.ShortLived : ThermalKind.Broad;
+
+    private static IEnumerable<TypeCriterion> Criteria(TypeScore score, CloudOutlook cloud)
     {
-        var depth = track.DepthM[at];
-        yield return Judge("sun to lift the top by 100 m, min", MinutesPer100M(track, at), 20, 40, lowIsBroad: true);
-        yield return Judge("stability above, K/km", StabilityAbove(frame.Air.Column, depth), 4, StableKPerKm, lowIsBroad: true);
-        yield return Judge("depth, m", depth, 1200, 1800, lowIsBroad: false);
-        yield return Judge("turnover, min", depth / track.WStar[at] / 60, 10, 13, lowIsBroad: false);
-        yield return Judge("radius, m", Updraft.At(0.4, Math.Cbrt(0.4), depth, track.WStar[at]).RadiusM, 90, 130, lowIsBroad: false);
+        yield return Judge("sun to lift the top by 100 m, min", score.LiftMin, score.Lift);
+        yield return Judge("turnover, min", score.TurnoverMin, score.Turnover);
+        yield return Judge("radius of the picked thermal, m", score.RadiusM, score.Radius);
         if (!cloud.Unknown)
-        {
-            var cloudDepth = cloud is { Top: { } top, Base: { } low } ? Math.Max(1, top.Metres - low.Metres) : 0;
-            yield return Judge("cumulus depth, m", cloudDepth, 0, 500, lowIsBroad: false);
-        }
+            yield return Judge("cumulus depth, m", score.CloudDepthM, score.Cloud);
     }
 
-    private static TypeCriterion Judge(string name, double value, double low, double high, bool lowIsBroad)
-    {
-        var kind = value <= low
-            ? lowIsBroad ? ThermalKind.Broad : ThermalKind.ShortLived
-            : value >= high ? lowIsBroad ? ThermalKind.ShortLived : ThermalKind.Broad : ThermalKind.None;
-        return new(name, value, kind);
-    }
-
-    /// <summary>Minutes of the sun at that time of day that lift the top by 100 m: from the growth half an hour around it.</summary>
-    private static double MinutesPer100M(DayTrack track, int at)
-    {
-        var (from, to) = (at, at);
-        while (from > 0 && from > at - 6 && double.IsFinite(track.DepthM[from - 1]))
-            from--;
-        while (to < track.DepthM.Length - 1 && to < at + 6 && double.IsFinite(track.DepthM[to + 1]))
-            to++;
-        var risen = track.DepthM[to] - track.DepthM[from];
-        return risen > 1 ? Math.Min(StoppedMinutes, 100 / risen * (to - from) * DayFrame.StepSeconds / 60) : StoppedMinutes;
-    }
+    private static TypeCriterion Judge(string name, double value, double speaks) => new(
+        name, value, Math.Abs(speaks) < WorthSaying ? ThermalKind.None : speaks < 0 ? ThermalKind.ShortLived : ThermalKind.Broad);
 
     private static double StabilityAbove(Column column, double depth)
     {
@@ -109,14 +82,12 @@ internal static class TypeAssessment
             "sun to lift the top by 100 m" when value >= StoppedMinutes => Phrase.Of($"Short-lived: the top no longer rises, however long the sun shines."),
             "sun to lift the top by 100 m" when shortLived => Phrase.Of($"Short-lived: it takes {value:0} min of sun to lift the top by {Lift:length}."),
             "sun to lift the top by 100 m" => Phrase.Of($"Broad: {value:0} min of sun lift the top by {Lift:length}."),
-            "stability above" when shortLived => Phrase.Of($"The air above is stable: {new PerHeight(value, OfSpeed: false)}."),
-            "stability above" => Phrase.Of($"The air above is hardly stable: {new PerHeight(value, OfSpeed: false)}."),
-            "depth" when shortLived => Phrase.Of($"The layer is shallow: {Height.FromMetres(value)}."),
-            "depth" => Phrase.Of($"The layer is deep: {Height.FromMetres(value)}."),
             "turnover" => Phrase.Of($"The air turns over in {value:0} min."),
-            "radius" when shortLived => Phrase.Of($"The thermals are narrow."),
-            "radius" => Phrase.Of($"The thermals are wide."),
-            _ => shortLived ? Phrase.Of($"No cumulus feeds them.") : Phrase.Of($"Cumulus {Height.FromMetres(value)} deep feeds them."),
+            "radius of the picked thermal" when shortLived => Phrase.Of($"The thermals are narrow."),
+            "radius of the picked thermal" => Phrase.Of($"The thermals are wide."),
+            _ when value <= 0 => Phrase.Of($"No cumulus feeds them."),
+            _ when shortLived => Phrase.Of($"The cumulus is only {Height.FromMetres(value)} deep."),
+            _ => Phrase.Of($"Cumulus {Height.FromMetres(value)} deep feeds them."),
         };
     }
 

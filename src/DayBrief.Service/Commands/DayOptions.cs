@@ -21,6 +21,10 @@ internal sealed class DayOptions
     private readonly Option<double?> _cloud = new("--cloud") { Description = "Cloud that is there without thermals, oktas.", HelpName = "OKTAS" };
     private readonly Option<string?> _flux = new("--flux") { Description = "Surface fluxes that replace the energy balance: time,sensible_w_m2,latent_w_m2.", HelpName = "FLUX.csv" };
     private readonly Option<double?> _entrainment = new("--entrainment") { Description = "Entrainment ratio, 0 to 1 (default 0.2).", HelpName = "A" };
+    private readonly Option<string?> _maximumAt = new("--maximum-at") { Description = "Local time at which the maximum is reached.", HelpName = "HH:MM" };
+    private readonly Option<double?> _sinking = new("--sinking") { Description = "Sinking of the air aloft, 1/s: by this share of its height each second. Without it the air sinks gently and is cooled as fast as that warms it.", HelpName = "1/s" };
+    private readonly Option<double?> _cooling = new("--cooling") { Description = "Cooling of the free air by its own radiation, K/h.", HelpName = "K/h" };
+    private readonly Option<bool> _noCumulus = new("--no-cumulus") { Description = "Cumulus neither shades the ground nor carries air away (research cases)." };
     private readonly Option<int?> _ensemble = new("--ensemble") { Description = "Members of the ensemble, 0 for none (default 200).", HelpName = "N" };
     private readonly Option<int?> _seed = new("--seed") { Description = "Seed of the ensemble (default 1).", HelpName = "S" };
 
@@ -30,6 +34,13 @@ internal sealed class DayOptions
         CommandNumber.InRange(_mixed, -40, 60);
         CommandNumber.InRange(_cloud, 0, 8);
         CommandNumber.InRange(_entrainment, 0, 1);
+        CommandNumber.InRange(_sinking, -1e-4, 1e-4);
+        CommandNumber.InRange(_cooling, -3, 3);
+        _maximumAt.Validators.Add(result =>
+        {
+            if (result.Tokens.Count > 0 && !TryTime(result.Tokens[0].Value, out _))
+                result.AddError("--maximum-at must be a local time such as 15:30.");
+        });
         _max.Validators.Add(result =>
         {
             if (result.GetResult(_mixed) is { Implicit: false })
@@ -45,7 +56,7 @@ internal sealed class DayOptions
     public void AddTo(Command command)
     {
         command.Add(_path);
-        foreach (var option in new Option[] { _site, _date, _ascentTime, _max, _mixed, _cloud, _flux, _entrainment, _ensemble, _seed })
+        foreach (var option in new Option[] { _site, _date, _ascentTime, _max, _mixed, _cloud, _flux, _entrainment, _maximumAt, _sinking, _cooling, _noCumulus, _ensemble, _seed })
             command.Add(option);
     }
 
@@ -67,6 +78,10 @@ internal sealed class DayOptions
         MixedTemperatureC = parsed.GetValue(_mixed),
         CloudOktas = parsed.GetValue(_cloud),
         Entrainment = parsed.GetValue(_entrainment),
+        MaximumAt = TryTime(parsed.GetValue(_maximumAt), out var at) ? at : null,
+        SinkingPerS = parsed.GetValue(_sinking),
+        CoolingKPerH = parsed.GetValue(_cooling),
+        WithoutCumulus = parsed.GetValue(_noCumulus) ? true : null,
         Ensemble = parsed.GetValue(_ensemble),
         Seed = parsed.GetValue(_seed),
     };
@@ -92,6 +107,9 @@ internal sealed class DayOptions
         (_, { ValidAt: null, DayAndHour: null }) => sounding.With(sounding.Source with { ValidAt = said }),
         _ => throw InvalidInputException.Field("--ascent-time", "The ascent says itself when it was made; leave this out."),
     };
+
+    private static bool TryTime(string? text, out TimeOnly time) =>
+        TimeOnly.TryParseExact(text, "HH:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out time);
 
     private static bool TryDate(string? text, out DateOnly date) =>
         DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out date);

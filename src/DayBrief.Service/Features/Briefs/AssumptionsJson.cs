@@ -28,6 +28,18 @@ public sealed record AssumptionsJson
     /// <summary>Entrainment ratio at the layer's top.</summary>
     public double? Entrainment { get; init; }
 
+    /// <summary>Local time at which the maximum is reached.</summary>
+    public TimeOnly? MaximumAt { get; init; }
+
+    /// <summary>Divergence of the air aloft, 1/s: it sinks by this share of its height each second.</summary>
+    public double? SinkingPerS { get; init; }
+
+    /// <summary>Cooling of the free air, K/h.</summary>
+    public double? CoolingKPerH { get; init; }
+
+    /// <summary>Without the shade and the mass flux of cumulus (research cases).</summary>
+    public bool? WithoutCumulus { get; init; }
+
     /// <summary>Members of the ensemble.</summary>
     public int? Ensemble { get; init; }
 
@@ -45,7 +57,9 @@ public sealed record AssumptionsJson
         var clouds = HourlyAssumptions.Cloud(CloudByHour, errors);
         var winds = HourlyAssumptions.Wind(WindByHour, errors);
         var qnh = errors.Optional("qnhHpa", QnhHpa, 850, 1100);
-        var entrainment = errors.Number("entrainment", Entrainment ?? defaults.EntrainmentRatio, 0, 1);
+        var entrainment = errors.Optional("entrainment", Entrainment, 0, 1);
+        var sinking = errors.Optional("sinkingPerS", SinkingPerS, -1e-4, 1e-4);
+        var cooling = errors.Optional("coolingKPerH", CoolingKPerH, -3, 3);
         var ensemble = errors.Number("ensemble", Ensemble ?? defaults.EnsembleSize, 0, 10_000);
         errors.ThrowIfAny();
         return new()
@@ -57,6 +71,10 @@ public sealed record AssumptionsJson
             WindByHour = [.. winds],
             Qnh = qnh is { } hpa ? Pressure.FromHectopascals(hpa) : null,
             EntrainmentRatio = entrainment,
+            MaximumAt = MaximumAt,
+            DivergencePerSecond = sinking,
+            CoolingKelvinsPerHour = cooling,
+            WithoutCumulus = WithoutCumulus ?? false,
             EnsembleSize = (int)ensemble,
             Seed = Seed ?? defaults.Seed,
         };

@@ -20,6 +20,12 @@ internal sealed record DayJson
 
     public required TriggerJson Trigger { get; init; }
 
+    /// <summary>What a temperature asked for needs beyond sun and ground; null where none was asked for.</summary>
+    public required AskedJson? MaximumAsked { get; init; }
+
+    /// <summary>Pauses between the first and the last usable thermal.</summary>
+    public required IReadOnlyList<WindowJson> Pauses { get; init; }
+
     public required DateTimeOffset? FirstUsable { get; init; }
 
     public required WindowJson? Best { get; init; }
@@ -55,8 +61,10 @@ internal sealed record DayJson
         Assumptions = AssumedJson.Of(day),
         Sunrise = day.Sun.Sunrise,
         Sunset = day.Sun.Sunset,
-        Steps = [.. day.Steps.Select(StepJson.Of)],
+        Steps = [.. day.Steps.Select((step, i) => StepJson.Of(step, day.DepthBand.IsEmpty ? null : day.DepthBand[i]))],
         Trigger = new(Json.Rounded(day.Times.TriggerTemperature?.Celsius, 2), day.Times.TriggerTime),
+        MaximumAsked = AskedJson.Of(day.Temperatures),
+        Pauses = [.. day.Times.Pauses.Select(pause => new WindowJson(pause.From, pause.To))],
         FirstUsable = day.Times.FirstUsable,
         Best = day.Times.BestFrom is { } from && day.Times.BestTo is { } to ? new(from, to) : null,
         Decline = day.Times.Decline,
@@ -72,6 +80,16 @@ internal sealed record DayJson
         WhatMatters = [.. day.WhatMatters.Select(matters => new MattersJson(matters.Input, Json.Rounded(matters.Share, 3), Json.Rounded(matters.DepthM, 1), matters.Words.In(day.Site.Units)))],
         Cautions = [.. day.Cautions.Select(caution => new CautionJson(caution.Code, caution.Text.In(day.Site.Units)))],
     };
+}
+
+internal sealed record AskedJson(double AskedC, double? SunAndGroundC, double? ReachedC, double? HeatFactor, double? FromOtherAirK)
+{
+    public static AskedJson? Of(TemperatureCheck? check) => check is null ? null : new(
+        check.Asked.Celsius,
+        Json.Rounded(check.EnergyBalance?.Celsius, 2),
+        Json.Rounded(check.Reached?.Celsius, 2),
+        Json.Rounded(check.HeatFactor, 3),
+        Json.Rounded(check.FromOtherAirK, 2));
 }
 
 internal sealed record CautionJson(string Code, string Text);
@@ -92,6 +110,10 @@ internal sealed record AssumedJson(
     bool PrescribedFlux,
     double Entrainment,
     double? DivergencePerSecond,
+    double? SinkingPerS,
+    double? CoolingKPerH,
+    TimeOnly? MaximumAt,
+    bool WithoutCumulus,
     int Ensemble,
     int Seed,
     string GroundCover,
@@ -105,8 +127,12 @@ internal sealed record AssumedJson(
         [.. day.Assumptions.WindByHour.Select(WindFromJson.Of)],
         Json.Rounded(day.Assumptions.Qnh?.Hectopascals, 1),
         day.Assumptions.Flux is not null,
-        day.Assumptions.EntrainmentRatio,
+        day.Assumptions.EntrainmentRatio ?? DayAssumptions.UsualEntrainmentRatio,
         day.Assumptions.DivergencePerSecond,
+        day.Assumptions.DivergencePerSecond,
+        day.Assumptions.CoolingKelvinsPerHour,
+        day.Assumptions.MaximumAt,
+        day.Assumptions.WithoutCumulus,
         day.Assumptions.EnsembleSize,
         day.Assumptions.Seed,
         Choice.NameOf(day.Site.GroundCover),

@@ -16,7 +16,7 @@ internal static class DaySentence
             return day.ThermalType.Reasons is [var reason, ..] ? reader.Say(reason) : reader["No usable thermals."];
         }
 
-        var kind = day.ThermalType.Kind == ThermalKind.ShortLived ? reader["Short-lived"] : reader["Broad"];
+        var kind = day.ThermalType.Kind == ThermalKind.ShortLived ? reader["Each short-lived"] : reader["Broad"];
         var strength = Strength(climb.MetresPerSecond, reader);
         var thermals = day.Cloud switch
         {

@@ -4,10 +4,11 @@ using DayBrief.Service.Infrastructure;
 namespace DayBrief.Service.Features.Briefs;
 
 internal sealed record ThermalTypeJson(
-    string Kind, bool Leaning, bool InStreets, bool CappedLow, IReadOnlyList<string> Reasons, IReadOnlyList<CriterionJson> Criteria)
+    string Kind, double? ChancePct, bool Leaning, bool InStreets, bool CappedLow, IReadOnlyList<string> Reasons, IReadOnlyList<CriterionJson> Criteria)
 {
     public static ThermalTypeJson Of(ThermalType type, SiteUnits units) => new(
         type.Name,
+        Json.Rounded(type.ChancePercent, 0),
         type.Leaning,
         type.InStreets,
         type.CappedLow,
@@ -29,6 +30,8 @@ internal sealed record CloudJson(
     DateTimeOffset? Overdevelopment,
     DateTimeOffset? Showers,
     DateTimeOffset? Thunder,
+    double? BroadestTopAglM,
+    LowCloudJson? Low,
     IReadOnlyList<string> Reasons)
 {
     public static CloudJson Of(CloudOutlook cloud, SiteUnits units) => new(
@@ -43,7 +46,16 @@ internal sealed record CloudJson(
         cloud.Overdevelopment,
         cloud.Showers,
         cloud.Thunder,
+        Json.Rounded(cloud.BroadestTop?.Metres, 1),
+        LowCloudJson.Of(cloud.Low),
         [.. cloud.Reasons.Select(reason => reason.In(units))]);
+}
+
+/// <summary>Fog or low stratus before the sun has stirred the air.</summary>
+internal sealed record LowCloudJson(string Kind, double? BaseAglM, DateTimeOffset From, DateTimeOffset? Clears)
+{
+    public static LowCloudJson? Of(LowCloudOutlook? low) =>
+        low is null ? null : new(low.IsFog ? "fog" : "low-stratus", Json.Rounded(low.Base.Metres, 0), low.From, low.Clears);
 }
 
 internal sealed record LayerWindJson(

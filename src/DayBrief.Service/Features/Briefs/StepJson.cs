@@ -22,9 +22,11 @@ internal sealed record StepJson(
     double? CoreUpdraftMs,
     double? ClimbMs,
     double? ThermalRadiusM,
-    double? SpacingM)
+    double? SpacingM,
+    PickedJson? Picked,
+    RangeJson<double>? MixedLayerDepthRangeM)
 {
-    public static StepJson Of(DayStep step) => new(
+    public static StepJson Of(DayStep step, DayRange<double>? depth) => new(
         step.Time,
         Json.Rounded(step.SurfaceTemperatureC, 2),
         Json.Rounded(step.SensibleHeatWm2, 1),
@@ -39,8 +41,13 @@ internal sealed record StepJson(
         Json.Rounded(step.CloudCoverOktas, 2),
         Json.Rounded(step.ThermalTopAglM, 1),
         Json.Rounded(step.UsableTopAglM, 1),
-        Json.Rounded(step.CoreUpdraftMs, 3),
+        Json.Rounded(step.AverageCoreUpdraftMs, 3),
         Json.Rounded(step.ClimbMs, 3),
         Json.Rounded(step.ThermalRadiusM, 1),
-        Json.Rounded(step.SpacingM, 1));
+        Json.Rounded(step.SpacingM, 1),
+        step.CoreUpdraftMs is null ? null : new(Json.Rounded(step.CoreUpdraftMs, 3), Json.Rounded(step.PickedRadiusM, 1)),
+        depth is { } range ? new(Json.Rounded(range.P10, 1), Json.Rounded(range.P50, 1), Json.Rounded(range.P90, 1)) : null);
 }
+
+/// <summary>The thermal that a pilot picks and stays in.</summary>
+internal sealed record PickedJson(double? CoreUpdraftMs, double? RadiusM);
