@@ -25,12 +25,13 @@ public readonly record struct Climb(double? ClimbMs, double CoreMs, double BestH
     /// <param name="depth">Depth of the layer.</param>
     /// <param name="velocityScale">w*.</param>
     /// <param name="usable">Climb worth taking.</param>
-    /// <param name="cloudBase">Base of the cumulus, which ends all climbs; null under a blue sky.</param>
+    /// <param name="cloudBase">Base of the cumulus, which ends all climbs where thermals reach it; null under a blue sky.</param>
     public static Climb In(Height depth, Speed velocityScale, Speed usable, Height? cloudBase = null) => In(
         Guard.Finite(depth.Metres, min: 0, name: nameof(depth)),
         Guard.Finite(velocityScale.MetresPerSecond, min: 0, name: nameof(velocityScale)),
         usable.MetresPerSecond,
-        cloudBase?.Metres ?? double.PositiveInfinity);
+        cloudBase?.Metres ?? double.PositiveInfinity,
+        cloudBase is { } known ? Cumulus.Reached(known.Metres / depth.Metres) : 0);
 
     /// <summary>Climb at one height under a blue sky; null where there is none.</summary>
     public static Speed? At(Height height, Height depth, Speed velocityScale)

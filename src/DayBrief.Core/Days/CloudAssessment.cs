@@ -2,7 +2,6 @@ using DayBrief.BoundaryLayer;
 using DayBrief.Soundings;
 using DayBrief.Thermodynamics;
 using DayBrief.Units;
-using DayBrief.Updrafts;
 
 namespace DayBrief.Days;
 
@@ -13,6 +12,8 @@ namespace DayBrief.Days;
 /// practice from memory, except the K index.</remarks>
 internal sealed class CloudAssessment
 {
+    // Updraft at the base of the clouds that stand out, over w* (an assumption).
+    private const double StrongOverWStar = 2;
     private const double DeepM = 2500;
     private const double ShowerM = 3000;
     private const double ShowerC = -10;
@@ -134,7 +135,7 @@ internal sealed class CloudAssessment
         var mixed = _track.Theta[i] * _frame.Air.ToSurface;
         var baseKelvins = mixed - (Air.DryLapseRate * _track.LclM[i]);
         var baseHpa = _frame.Air.SurfaceHpa * Math.Pow(baseKelvins / mixed, 1 / Air.Kappa);
-        return CloudAscent.From(_frame.Air.Column, _track.LclM[i], baseHpa, baseKelvins, PickedUpdraft.CoreOverWStar * _track.WStar[i], mixing);
+        return CloudAscent.From(_frame.Air.Column, _track.LclM[i], baseHpa, baseKelvins, StrongOverWStar * _track.WStar[i], mixing);
     }
 
     private void Deepest(int i, ref int over, ref int shower, ref int thunder)

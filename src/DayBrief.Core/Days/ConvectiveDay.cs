@@ -82,7 +82,7 @@ public sealed record ConvectiveDay
         var cautions = new List<Caution>();
         var profile = Profile.Of(sounding);
         var frame = DayFrame.Of(sounding, profile, site, date, assumptions, cautions);
-        var free = new DayRun(frame, DayMember.Central, DayRun.FineParts).With(1);
+        var free = new DayRun(frame, DayMember.Central, DayRun.FineParts, free: true).With(1);
         var inflow = HeatScale.WholeInflow(frame, free);
         var track = HeatScale.Course(frame, DayMember.Central, DayRun.FineParts, inflowKelvinsPerHour: inflow);
         var headline = Headline.Of(track, site);

@@ -85,6 +85,9 @@ public sealed record DayAssumptions
     /// <summary>Cumulus neither shades the ground nor carries air out of the layer (research cases).</summary>
     public bool WithoutCumulus { get; init; }
 
+    /// <summary>A slab heated from below and nothing else: the baseline of the verification.</summary>
+    internal bool Plain { get; init; }
+
     /// <summary>The same with what the site states about its air, where nothing was assumed about it.</summary>
     internal DayAssumptions At(Site site) => this with
     {

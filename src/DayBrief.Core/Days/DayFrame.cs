@@ -85,7 +85,7 @@ internal sealed class DayFrame
             first = times.Length;
         return new(site, assumptions, sun, air, LayerWind.Over(sounding, profile, air.GroundM), times, first)
         {
-            NightChill = assumptions.Flux is null ? Days.NightChill.Before(times[0], valid, sun, assumptions.CloudAt(default)) : 0,
+            NightChill = assumptions is { Flux: null, Plain: false } ? Days.NightChill.Before(times[0], valid, sun, assumptions.CloudAt(default)) : 0,
         };
     }
 

@@ -48,12 +48,14 @@ internal sealed class DayRun
 
     /// <param name="frame">The day.</param>
     /// <param name="member">How it goes.</param>
+    /// <param name="free">Not held to a temperature, whatever is asked for.</param>
     /// <param name="parts">Parts that each 5-minute step is divided in.</param>
-    public DayRun(DayFrame frame, DayMember member, int parts)
+    public DayRun(DayFrame frame, DayMember member, int parts, bool free = false)
     {
         (_frame, _member, _parts) = (frame, member, parts);
         // A forecast maximum has the shade of its cumulus in it already.
-        _cumulusShades = !frame.Assumptions.WithoutCumulus && (frame.Assumptions.MixedTemperature ?? frame.Assumptions.MaxTemperature) is null;
+        _cumulusShades = !frame.Assumptions.WithoutCumulus
+            && (free || (frame.Assumptions.MixedTemperature ?? frame.Assumptions.MaxTemperature) is null);
         _surface = frame.Surface with { Moisture = Math.Clamp(frame.Surface.Moisture + member.Moisture, 0.05, 1.3) };
         var aloft = member.AloftK;
         // One kelvin of dew point is 6.5 % of vapour [Bolton1980] near 15 °C.

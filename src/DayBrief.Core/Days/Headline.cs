@@ -93,7 +93,7 @@ internal sealed class Headline
             (FirstCloud, FirstCloudBaseM) = (i + 1 - LastingSteps, track.LclM[i + 1 - LastingSteps]);
         var share = double.IsFinite(track.CumulusCover[i]) ? track.CumulusCover[i] : 0;
         _fed += TakenUp * (Math.Clamp(share / FullShare, 0, 1) - _fed);
-        var climb = Climb.In(depth, track.WStar[i], climbWanted, _fed > 0.001 ? track.LclM[i] : double.PositiveInfinity, _fed);
+        var climb = Climb.In(depth, track.WStar[i], climbWanted, _fed > 0.001 ? track.LclM[i] : double.PositiveInfinity, _fed > 0.99 ? 1 : _fed);
         (ClimbMs[i], CoreMs[i]) = (climb.ClimbMs ?? 0, climb.CoreMs);
         MaxDepthM = double.IsNaN(MaxDepthM) ? depth : Math.Max(MaxDepthM, depth);
         var before = _topBefore;

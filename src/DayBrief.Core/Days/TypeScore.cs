@@ -8,7 +8,7 @@ namespace DayBrief.Days;
 /// <param name="LiftMin">Sun that lifts the top by 100 m: heat needed against heat supplied.</param>
 /// <param name="CloudDepthM">Depth of the cumulus; 0 without.</param>
 /// <remarks>Each number speaks from −1 (short-lived) to 1 (broad), in a straight line between its two bounds; their mean decides,
-/// but a picked thermal of 215 m (a layer some 1200 m deep) or cloud of 2000 m is broad by itself. The bounds are common practice
+/// but a picked thermal of 300 m (a layer some 1650 m deep) or cloud of 2000 m is broad by itself. The bounds are common practice
 /// without source, except the turnover (typical 9 to 15 min, [Deardorff1970]) and the radius [Allen2006].</remarks>
 internal readonly record struct TypeScore(double RadiusM, double TurnoverMin, double LiftMin, double CloudDepthM)
 {
@@ -17,9 +17,9 @@ internal readonly record struct TypeScore(double RadiusM, double TurnoverMin, do
     /// <summary>Below 0 short-lived, from 0 on broad; NaN without usable thermals.</summary>
     public double Broadness => double.IsNaN(RadiusM)
         ? double.NaN
-        : Math.Max((Radius + Turnover + Lift + Cloud) / 4, Math.Max(Between(RadiusM, 190, 240), Between(CloudDepthM, 1500, 2500)));
+        : Math.Max((Radius + Turnover + Lift + Cloud) / 4, Math.Max(Between(RadiusM, 280, 320), Between(CloudDepthM, 1500, 2500)));
 
-    public double Radius => Between(RadiusM, 140, 290);
+    public double Radius => Between(RadiusM, 150, 350);
 
     public double Turnover => Between(TurnoverMin, 9, 14);
 

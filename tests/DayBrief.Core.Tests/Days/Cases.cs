@@ -13,21 +13,41 @@ internal static class Cases
     /// <param name="Id">Its name.</param>
     /// <param name="ObservedM">Depth of the afternoon ascent.</param>
     /// <param name="PlainM">The plain parcel method's depth.</param>
-    /// <param name="AtM">The model's depth at the time of the afternoon ascent.</param>
     /// <param name="Day">The computed day.</param>
-    public sealed record Pair(string Site, string Id, double ObservedM, double PlainM, double AtM, ConvectiveDay Day)
+    /// <param name="Free">The same without a given maximum.</param>
+    /// <param name="Step">Index of the step at the time of the afternoon ascent.</param>
+    /// <param name="Inputs">The morning, to compute it otherwise.</param>
+    public sealed record Pair(
+        string Site, string Id, double ObservedM, double PlainM, ConvectiveDay Day, ConvectiveDay Free, int Step, PairInputs Inputs)
     {
-        public double MaxM => Day.MaxDepth?.Metres ?? 0;
+        public double AtM => DepthOf(Day);
 
-        public bool InRange => Day.Ranges!.MaxDepthM.P10 <= ObservedM && ObservedM <= Day.Ranges.MaxDepthM.P90;
+        public double FreeAtM => DepthOf(Free);
+
+        public bool InRange => Holds(Day);
+
+        public bool FreeInRange => Holds(Free);
+
+        public double DepthOf(ConvectiveDay day) => day.Steps[Step].MixedLayerDepthM ?? 0;
+
+        private bool Holds(ConvectiveDay day) => day.DepthBand[Step].P10 <= ObservedM && ObservedM <= day.DepthBand[Step].P90;
     }
 
-    /// <summary>All 44 pairs, computed once.</summary>
-    public static Lazy<IReadOnlyList<Pair>> Pairs { get; } = new(() =>
+    /// <summary>A morning as it is given.</summary>
+    public sealed record PairInputs(Sounding Morning, Site Site, DateOnly Date, DayAssumptions Given)
     {
-        var table = CaseTable.Read(Repository.Shared("cases", "pairs", "pairs.csv"));
-        return [.. Enumerable.Range(0, table.Count).AsParallel().AsOrdered().Select(row => PairOf(table, row))];
-    });
+        public ConvectiveDay Compute(DayAssumptions assumptions) => ConvectiveDay.Compute(Morning, Site, Date, assumptions);
+    }
+
+    /// <summary>All 75 pairs of three sites, computed once.</summary>
+    public static Lazy<IReadOnlyList<Pair>> Pairs { get; } = new(() =>
+    [
+        .. new[] { "pairs.csv", "kirov.csv" }.SelectMany(file =>
+        {
+            var table = CaseTable.Read(Repository.Shared("cases", "pairs", file));
+            return Enumerable.Range(0, table.Count).AsParallel().AsOrdered().Select(row => PairOf(table, row));
+        }),
+    ]);
 
     public static ConvectiveDay Arm()
     {
@@ -102,20 +122,28 @@ internal static class Cases
         var offset = table.Number(row, "utc_offset_h")!.Value;
         var morning = Utc(table.Text(row, "morning_nominal_UTC"));
         var file = CaseTable.Read(Repository.Shared("cases", "pairs", site, $"{id}_morning.csv"));
-        var day = ConvectiveDay.Compute(
+        // Balloons of the nominal hours 00 and 12 UTC leave up to an hour before; the Great Plains' were timed.
+        var at = Utc(table.Text(row, "afternoon_nominal_UTC")).AddMinutes(site switch { "KNKX" => -60, "USKK" => -30, _ => 0 });
+        var inputs = new PairInputs(
             Ascent(id, elevation, morning, Levels(file, "Td_C")),
             SiteAt(table.Number(row, "lat")!.Value, table.Number(row, "lon")!.Value, elevation, offset),
             DateOnly.FromDateTime(morning.UtcDateTime.AddHours(offset)),
-            new() { MaxTemperature = Temperature.FromCelsius(table.Number(row, "T_given_C")!.Value), EnsembleSize = 200 });
-        // San Diego's afternoon ascents are nominally of 00 UTC, launched about an hour before.
-        var at = Utc(table.Text(row, "afternoon_nominal_UTC")).AddHours(site == "KNKX" ? -1 : 0);
+            new()
+            {
+                MaxTemperature = Temperature.FromCelsius(table.Number(row, "T_given_C")!.Value),
+                MaximumAt = TimeOnly.FromDateTime(at.UtcDateTime.AddHours(offset)),
+                EnsembleSize = 200,
+            });
+        var day = inputs.Compute(inputs.Given);
         return new(
             site,
             id,
-            table.Number(row, "h_obs_use_m")!.Value,
+            table.Number(row, site == "USKK" ? "h_obs_layer_plus0p5_m" : "h_obs_use_m")!.Value,
             table.Number(row, "parcel_from_morning_with_T_given_m")!.Value,
-            day.Steps.First(step => step.Time >= at).MixedLayerDepthM ?? 0,
-            day);
+            day,
+            inputs.Compute(new() { EnsembleSize = 200 }),
+            day.Steps.TakeWhile(step => step.Time < at).Count(),
+            inputs);
     }
 
     private static IEnumerable<SoundingLevel> Levels(CaseTable table, string dewPoint) =>

@@ -66,17 +66,31 @@ public sealed class PublishedDaysTests
         Assert.InRange(errors.Average(), -100, 100);
     }
 
-    /// <summary>A range from 10 to 90 % should hold 80 % of what happens; with 44 cases, 70 to 90 % as asked for.</summary>
+    /// <summary>31 pairs of Kirov, depth by the layer's own top (mean θv + 0.5 K): at most 0.75 of the plain parcel method's 483 m,
+    /// though on some days the air mass changed.</summary>
     [Fact]
-    public void The_range_holds_as_many_observed_depths_as_it_says()
+    public void Depths_over_the_continent_beat_the_plain_parcel_method()
+    {
+        var errors = Errors("USKK");
+        Assert.Equal(31, errors.Length);
+        Assert.InRange(errors.Average(Math.Abs), 0, 0.75 * 483);
+        Assert.InRange(errors.Average(), -100, 100);
+    }
+
+    /// <summary>A range from 10 to 90 % should hold 80 % of what happens; over all 75 pairs of three sites 70 to 90 % as asked
+    /// for, with a given maximum and without one.</summary>
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void The_range_holds_as_many_observed_depths_as_it_says(bool given)
     {
         Repository.Shared("cases", "pairs");
-        Assert.InRange(Cases.Pairs.Value.Count(pair => pair.InRange) / 44.0, 0.7, 0.9);
+        Assert.InRange(Cases.Pairs.Value.Count(pair => given ? pair.InRange : pair.FreeInRange) / 75.0, 0.7, 0.9);
     }
 
     private static double[] Errors(string site)
     {
         Repository.Shared("cases", "pairs");
-        return [.. Cases.Pairs.Value.Where(pair => pair.Site == site).Select(pair => pair.MaxM - pair.ObservedM)];
+        return [.. Cases.Pairs.Value.Where(pair => pair.Site == site).Select(pair => pair.AtM - pair.ObservedM)];
     }
 }

@@ -41,7 +41,7 @@ public sealed class ThermalTypeTests
     [Fact]
     public void Wind_makes_streets_and_shear_makes_thermals_lean()
     {
-        var streets = InWind(hpa => Wind.From(270, Speed.FromMetresPerSecond(9 + ((1000 - hpa) / 60))));
+        var streets = InWind(hpa => Wind.From(270, Speed.FromMetresPerSecond(10 + ((1000 - hpa) / 60))));
         Assert.True(streets.Wind!.StreetsLikely);
         Assert.Equal(3 * streets.Steps.Max(step => step.MixedLayerDepthM)!.Value, streets.Wind.StreetSpacing!.Value.Metres, tolerance: 1000);
         Assert.InRange(streets.Wind.InstabilityRatio!.Value, 0, 25);
