@@ -1,6 +1,5 @@
 using System.Net;
 using System.Text.Json;
-using DayBrief.House;
 using DayBrief.Service.Features.Briefs;
 using DayBrief.Service.Features.People;
 using DayBrief.Service.Features.Soundings;
