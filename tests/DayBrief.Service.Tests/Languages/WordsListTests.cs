@@ -51,6 +51,6 @@ public sealed class WordsListTests
             .. Choice.Names<DeviationKind>(),
             .. Enum.GetValues<CentringWay>().Select(CentringWays.NameOf),
         ];
-        Assert.Empty(codes.Where(code => !List.Contains($"`{code}`", StringComparison.Ordinal)));
+        Assert.DoesNotContain(codes, code => !List.Contains($"`{code}`", StringComparison.Ordinal));
     }
 }
