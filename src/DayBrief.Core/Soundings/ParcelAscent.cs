@@ -46,7 +46,9 @@ internal sealed class ParcelAscent
         var (lclHpa, lclKelvins) = LiftedCondensation.Solve(surfaceHpa, temperature.Kelvins, dewPoint.Celsius);
         var count = (int)(Math.Log(surfaceHpa / profile.TopPressure.Hectopascals) / step) + 1;
         var excess = new double[count];
-        var (condensation, moistHpa, moistKelvins) = (count, lclHpa, lclKelvins);
+        var condensation = count;
+        var moist = new MoistPath(lclHpa, lclKelvins);
+        var environment = new VirtualColumn(profile);
         for (var i = 0; i < count; i++)
         {
             var hpa = surfaceHpa * Math.Exp(-i * step);
@@ -58,13 +60,11 @@ internal sealed class ParcelAscent
             else
             {
                 condensation = Math.Min(condensation, i);
-                moistKelvins = MoistAdiabat.MovedKelvins(moistKelvins, moistHpa, hpa);
-                moistHpa = hpa;
-                parcel = Humidity.VirtualKelvins(
-                    moistKelvins, Humidity.MixingRatioKgKg(moistKelvins - Temperature.ZeroCelsius, hpa));
+                var kelvins = moist.KelvinsAt(hpa);
+                parcel = Humidity.VirtualKelvins(kelvins, Humidity.MixingRatioKgKg(kelvins - Temperature.ZeroCelsius, hpa));
             }
 
-            excess[i] = parcel - Environment(profile, hpa);
+            excess[i] = parcel - environment.KelvinsAt(hpa);
         }
 
         return new(step, excess, condensation);
@@ -86,13 +86,5 @@ internal sealed class ParcelAscent
         for (var i = from; i < to; i++)
             sum += Math.Min(0, (_excessKelvins[i] + _excessKelvins[i + 1]) / 2) * _step;
         return Air.GasConstant * sum;
-    }
-
-    private static double Environment(Profile profile, double hpa)
-    {
-        var kelvins = profile.KelvinsAt(hpa);
-        return profile.MoistHpa.Length > 1 && hpa >= profile.MoistHpa[^1]
-            ? Humidity.VirtualKelvins(kelvins, Humidity.MixingRatioKgKg(profile.DewPointCelsiusAt(hpa), hpa))
-            : kelvins;
     }
 }

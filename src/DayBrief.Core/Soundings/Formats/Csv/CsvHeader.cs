@@ -35,7 +35,7 @@ internal sealed class CsvHeader
         for (var i = 0; i < cells.Count; i++)
         {
             var header = cells[i].Trim();
-            if (CsvColumn.Meaning(header) is not { } meaning || IsAngle(header, cells))
+            if (CsvColumn.Meaning(header) is not { } meaning || IsAngle(header, cells) || IsNumber(header, cells))
             {
                 unknown.Add(header);
                 continue;
@@ -79,6 +79,11 @@ internal sealed class CsvHeader
         header.Equals("elevation", StringComparison.OrdinalIgnoreCase)
         && cells.Any(cell => !cell.Trim().Equals(header, StringComparison.OrdinalIgnoreCase) && CsvColumn.Meaning(cell)?.Quantity == CsvQuantity.Height);
 
+    // Beside a pressure, or a height, a level is its number.
+    private static bool IsNumber(string header, IReadOnlyList<string> cells) =>
+        header.ToLowerInvariant() is "level" or "lev"
+        && cells.Any(cell => cell.Trim().ToLowerInvariant() is not ("level" or "lev") && CsvColumn.Meaning(cell)?.Quantity == CsvQuantity.Pressure);
+
     private static CsvHeader Complete(CsvHeader header, int line)
     {
         var has = header.Columns.Select(column => column.Quantity).ToHashSet();
@@ -101,7 +106,7 @@ internal sealed class CsvHeader
                 "unit-unknown", $"the unit \"{unit}\" is not known for this quantity. Write for instance {Example(column.Quantity)}.");
         }
 
-        if (CsvUnits.NeedsNoUnit(column.Quantity))
+        if (CsvUnits.NeedsNoUnit(column.Quantity) || guess.IsEmpty(column))
         {
             return value => value;
         }

@@ -137,9 +137,10 @@ internal sealed class CsvLevels(CsvHeader header, char delimiter, ReadAscent fac
         return null;
     }
 
-    // 999.9 and 9999 can be a pressure or a height, and are nothing else.
+    // 999.9 and 9999 can be a pressure or a height, and are nothing else; receivers write -1 for a pressure that they lack.
     private static bool IsFiller(CsvQuantity quantity, double value) =>
-        value is 9999 or 999.9 or 9999.9
+        (quantity == CsvQuantity.Pressure && value is (-1 or 0))
+        || value is 9999 or 999.9 or 9999.9
         && quantity is not (CsvQuantity.Pressure or CsvQuantity.Height or CsvQuantity.HeightAboveGround or CsvQuantity.Time);
 
     private double? AboveSea(double? aboveGround, Origin origin) => (aboveGround, facts.Source.Elevation) switch

@@ -4,11 +4,11 @@ namespace DayBrief.Soundings.Formats.Csv;
 internal static class CsvNames
 {
     private static readonly Dictionary<string, CsvQuantity> Quantities = Spelled(
-        (CsvQuantity.Pressure, "pressure press pres prs p airpressure atmosphericpressure luftdruck druck pression presion"),
+        (CsvQuantity.Pressure, "pressure press pres prs p level lev plev pressurelevel isobaric airpressure atmosphericpressure luftdruck druck pression presion"),
         (CsvQuantity.Height, "height hght hgt heightamsl heightmsl amsl altitude altitudeamsl altitudemsl alt z geopotentialheight geopotential gph gpheight geopheight geopotheight geopotentialheightm elevation alti gpsalt gpsaltitude altgps hohe hoehe höhe"),
         (CsvQuantity.HeightAboveGround, "heightagl agl altitudeagl altagl heightaboveground"),
         (CsvQuantity.Temperature, "temperature temp t tmp tair ta airtemperature airtemp drybulb drybulbtemperature temperatur température"),
-        (CsvQuantity.DewPoint, "dewpoint dewpointtemperature dewpt dwpt dewp dwp td tdew taupunkt dewpointtemp tdew2 dewtemp"),
+        (CsvQuantity.DewPoint, "dewpoint dewpointtemperature dewpt dwpt dpt dewp dwp td tdew taupunkt dewpointtemp tdew2 dewtemp"),
         (CsvQuantity.DewPointDepression, "dewpointdepression dewpointdep depression dpd dpdp tminustd ttd spread taupunktdifferenz"),
         (CsvQuantity.RelativeHumidity, "rh relh relativehumidity humidity relhumidity hum humid relhum relativefeuchte feuchte rhum humidityrelative"),
         (CsvQuantity.SpecificHumidity, "q specifichumidity spfh"),

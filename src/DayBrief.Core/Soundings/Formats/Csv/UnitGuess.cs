@@ -19,11 +19,15 @@ internal sealed class UnitGuess(IReadOnlyList<string[]> rows, bool decimalComma)
     private static readonly string[] Lengths = ["m", "ft", "km"];
     private static readonly string[] Scales = ["c", "f"];
 
+    /// <summary>Whether a column holds no value, so that its unit does not matter; no pressure is 0 or less.</summary>
+    public bool IsEmpty(NamedColumn column) =>
+        !Column(column.Index).OfType<double>().Any(value => value > 0 || column.Quantity != CsvQuantity.Pressure);
+
     /// <summary>Null where it stays open.</summary>
     public string? Of(int index, CsvQuantity quantity, IReadOnlyList<NamedColumn> columns)
     {
         var values = Column(index);
-        var known = values.OfType<double>().ToList();
+        var known = values.OfType<double>().Where(value => value > 0 || quantity != CsvQuantity.Pressure).ToList();
         if (known.Count == 0)
         {
             return null;

@@ -55,7 +55,8 @@ internal static partial class JsonSounding
         try
         {
             // NaN is no JSON, but programs write it.
-            return JsonDocument.Parse(text.Contains("NaN", StringComparison.Ordinal) ? NotANumber().Replace(text, "null") : text, Lenient);
+            var plain = text.Contains("NaN", StringComparison.Ordinal) ? NotANumber().Replace(text, "null") : text;
+            return JsonDocument.Parse(ObjectPerLine().IsMatch(plain) ? $"[{ObjectEnd().Replace(plain.Trim(), "},\n{")}]" : plain, Lenient);
         }
         catch (JsonException error)
         {
@@ -66,6 +67,13 @@ internal static partial class JsonSounding
 
     [GeneratedRegex(@"(?<=[:\[,]\s{0,20})-?NaN(?=\s{0,20}[,\]}])")]
     private static partial Regex NotANumber();
+
+    /// <summary>A level a line, without the list around them.</summary>
+    [GeneratedRegex(@"^\s*\{[^{}\[\]]{2,2000}\}[ \t]*\r?\n\s*\{[^{}\[\]]{2,2000}\}[ \t]*(?:\r?\n|$)")]
+    private static partial Regex ObjectPerLine();
+
+    [GeneratedRegex(@"\}[ \t]*\r?\n\s*\{")]
+    private static partial Regex ObjectEnd();
 
     private static TypedSounding Typed(JsonElement root, JsonFields? shared, string path, out List<string> ignored)
     {

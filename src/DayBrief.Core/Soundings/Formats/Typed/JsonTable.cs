@@ -11,6 +11,12 @@ internal static class JsonTable
     /// <summary>Null if the JSON holds no such list.</summary>
     public static List<ReadAscent>? Read(JsonElement root)
     {
+        if (Columns(root) is var (columns, values))
+        {
+            var named = CsvHeader.Read(columns, [], 1, new UnitGuess([.. values.Select(row => row.Cells)], decimalComma: false));
+            return CsvRows.Read(named, ',', values, () => Begin(root), i => new(Field: $"[{i}]"));
+        }
+
         if (List(root) is not var (list, path) || list.GetArrayLength() < 2)
         {
             return null;
@@ -34,6 +40,29 @@ internal static class JsonTable
         return CsvRows.Read(header, ',', rows, () => Begin(root), i => new(Field: $"{path}[{i}]"));
     }
 
+    /// <summary>Columns of figures of one length under such names, and the names.</summary>
+    private static (List<string> Names, List<(int Line, string[] Cells)> Rows)? Columns(JsonElement root)
+    {
+        var columns = root.ValueKind == JsonValueKind.Object
+            ? root.EnumerateObject().Where(property => property.Value.ValueKind == JsonValueKind.Array && CsvColumn.Meaning(property.Name) is not null).ToList()
+            : [];
+        if (columns.Count < 2 || columns.TrueForAll(column => JsonLevel.Names.Contains(column.Name, StringComparer.OrdinalIgnoreCase)))
+        {
+            return null;
+        }
+
+        var length = columns[0].Value.GetArrayLength();
+        var unequal = columns.Find(column => column.Value.GetArrayLength() != length);
+        if (unequal.Value.ValueKind == JsonValueKind.Array)
+        {
+            throw new Origin(Field: unequal.Name).Refuse("columns-unequal", $"the column has {unequal.Value.GetArrayLength()} values, \"{columns[0].Name}\" has {length}.");
+        }
+
+        var cells = columns.ConvertAll(column => column.Value.EnumerateArray().Take(SoundingLimits.Levels + 1)
+            .Select((value, i) => Written(value, column.Name, $"{column.Name}[{i}]")).ToArray());
+        return ([.. columns.Select(column => column.Name)], [.. Enumerable.Range(0, Math.Min(length, SoundingLimits.Levels + 1)).Select(i => (i, cells.Select(column => column[i]).ToArray()))]);
+    }
+
     private static (JsonElement List, string Path)? List(JsonElement root)
     {
         if (root.ValueKind == JsonValueKind.Array)
@@ -47,7 +76,10 @@ internal static class JsonTable
         return lists.Count > 0 ? (lists[0].Value, lists[0].Name) : null;
     }
 
-    private static string Cell(JsonElement entry, string name, string path) => !entry.TryGetProperty(name, out var value) ? "" : value.ValueKind switch
+    private static string Cell(JsonElement entry, string name, string path) =>
+        entry.TryGetProperty(name, out var value) ? Written(value, name, path) : "";
+
+    private static string Written(JsonElement value, string name, string path) => value.ValueKind switch
     {
         JsonValueKind.Null => "",
         JsonValueKind.String => value.GetString() ?? "",

@@ -80,6 +80,25 @@ public sealed class ArchiveCsvTests
     }
 
     [Theory]
+    [InlineData("level,gph,t,td", 978.2)]
+    [InlineData("lev,gph,t,td", 978.2)]
+    public void A_level_is_its_pressure_where_no_other_is_named(string header, double hpa)
+    {
+        var sounding = Text.Read(header + "\n978.2,350,12.5,9\n950,598,12.9,7\n925,824,11.6,5\n900,1057,9.5,3.8\n850,1536,5.2,1.5\n700,3094,-3.4,-14\n500,5700,-21.5,-40\n");
+        Assert.Equal(hpa, sounding.Surface.Pressure.Hectopascals, tolerance: 1e-6);
+        var numbered = Text.Read("level,pres,hght,temp,dwpt\n1,978.2,350,12.5,9\n2,950,598,12.9,7\n3,925,824,11.6,5\n4,900,1057,9.5,3.8\n5,850,1536,5.2,1.5\n6,700,3094,-3.4,-14\n");
+        Assert.Equal(hpa, numbered.Surface.Pressure.Hectopascals, tolerance: 1e-6);
+    }
+
+    [Fact]
+    public void Empty_columns_need_no_unit_and_minus_one_is_no_pressure()
+    {
+        var sounding = Text.Read("alt_m,temp_c,pressure,dewpoint,speed\n350,12.5,-1,,\n598,12.9,-1,,\n824,11.6,-1,,\n1057,9.5,-1,,\n1536,5.2,-1,,\n3094,-3.4,-1,,\n");
+        Assert.Contains(sounding.Remarks, remark => remark.Code == "pressure-from-height");
+        Assert.Equal(6, sounding.Levels.Length);
+    }
+
+    [Theory]
     [InlineData("350;598;824;1.057;1.536;3.094")]
     [InlineData("0.350;0.598;0.824;1.057;1.536;3.094")]
     [InlineData("350;598;824;1'057;1'536;3'094")]

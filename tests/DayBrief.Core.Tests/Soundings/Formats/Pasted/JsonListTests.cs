@@ -26,6 +26,17 @@ public sealed class JsonListTests
     }
 
     [Fact]
+    public void Columns_and_a_level_a_line_are_read()
+    {
+        const string columns = "{\"station\":\"99999\",\"pressure\":[978.2,950,925,900,850,700,500],\"height\":[350,598,824,1057,1536,3094,5700],\"temperature\":[12.5,12.9,11.6,9.5,5.2,-3.4,-21.5],\"dewpoint\":[9,7,null,3.8,1.5,-14,-40]}";
+        var sounding = Text.Read(columns);
+        Assert.Equal((7, 12.5, 350.0), (sounding.Levels.Length, Math.Round(sounding.Surface.Temperature!.Value.Celsius, 6), sounding.Surface.Height!.Value.Metres));
+        Assert.Equal("columns-unequal", Text.Refused(columns.Replace("[9,7,", "[9,", StringComparison.Ordinal)).Code);
+        var lines = Levels.Trim('[', ']', ' ', '\n').Replace("},", "}", StringComparison.Ordinal);
+        Assert.Equal(6, Text.Read(lines).Levels.Length);
+    }
+
+    [Fact]
     public void Relative_humidity_gives_the_dew_point_under_both_kinds_of_names()
     {
         foreach (var name in new[] { "relativeHumidityPct", "rh_pct", "RELH" })
