@@ -44,27 +44,34 @@ internal sealed class ParcelAscent
         var surfaceHpa = profile.SurfacePressure.Hectopascals;
         var w = Humidity.MixingRatioKgKg(dewPoint.Celsius, surfaceHpa);
         var (lclHpa, lclKelvins) = LiftedCondensation.Solve(surfaceHpa, temperature.Kelvins, dewPoint.Celsius);
-        var count = (int)(Math.Log(surfaceHpa / profile.TopPressure.Hectopascals) / step) + 1;
+        var (logSurface, logLcl) = (Math.Log(surfaceHpa), Math.Log(lclHpa));
+        var count = (int)((logSurface - Math.Log(profile.TopPressure.Hectopascals)) / step) + 1;
         var excess = new double[count];
         var condensation = count;
         var moist = new MoistPath(lclHpa, lclKelvins);
         var environment = new VirtualColumn(profile);
+
+        // Equal steps in ln p are equal factors of pressure, and of temperature along the dry adiabat.
+        var (hpa, dryKelvins) = (surfaceHpa, temperature.Kelvins);
+        var (down, cooler) = (Math.Exp(-step), Math.Exp(-step * Air.Kappa));
         for (var i = 0; i < count; i++)
         {
-            var hpa = surfaceHpa * Math.Exp(-i * step);
+            var at = logSurface - (i * step);
             double parcel;
-            if (hpa > lclHpa)
+            if (at > logLcl)
             {
-                parcel = Humidity.VirtualKelvins(DryAdiabat.MovedKelvins(temperature.Kelvins, surfaceHpa, hpa), w);
+                parcel = Humidity.VirtualKelvins(dryKelvins, w);
             }
             else
             {
                 condensation = Math.Min(condensation, i);
-                var kelvins = moist.KelvinsAt(hpa);
+                var kelvins = moist.KelvinsAt(at);
                 parcel = Humidity.VirtualKelvins(kelvins, Humidity.MixingRatioKgKg(kelvins - Temperature.ZeroCelsius, hpa));
             }
 
-            excess[i] = parcel - environment.KelvinsAt(hpa);
+            excess[i] = parcel - environment.KelvinsAt(at, hpa);
+            hpa *= down;
+            dryKelvins *= cooler;
         }
 
         return new(step, excess, condensation);

@@ -21,9 +21,10 @@ internal sealed class VirtualColumn
     }
 
     /// <summary>At a pressure not above the one asked before; the temperature itself above the highest dew point.</summary>
-    public double KelvinsAt(double hpa)
+    /// <param name="at">Logarithm of the pressure in hPa.</param>
+    /// <param name="hpa">The pressure.</param>
+    public double KelvinsAt(double at, double hpa)
     {
-        var at = Math.Log(hpa);
         var kelvins = Between(_logHpa, _kelvins, at, ref _layer);
         return _moistLogHpa.Length > 1 && at >= _moistLogHpa[^1]
             ? Humidity.VirtualKelvins(kelvins, Humidity.MixingRatioKgKg(Between(_moistLogHpa, _dewPointCelsius, at, ref _moistLayer), hpa))

@@ -21,10 +21,9 @@ internal sealed class MoistPath
         Advance();
     }
 
-    /// <summary>At a pressure not above the one asked before.</summary>
-    public double KelvinsAt(double hpa)
+    /// <summary>At a pressure, by its logarithm, not above the one asked before.</summary>
+    public double KelvinsAt(double at)
     {
-        var at = Math.Log(hpa);
         while (_logHpa - at > StepLogPressure)
         {
             (_logHpa, _kelvins, _slope) = (_logHpa - StepLogPressure, _nextKelvins, _nextSlope);

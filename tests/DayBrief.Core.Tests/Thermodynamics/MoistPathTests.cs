@@ -14,7 +14,7 @@ public sealed class MoistPathTests
         var path = new MoistPath(hpa, celsius + 273.15);
         for (var p = hpa - 0.5; p > 100; p -= 3.7)
         {
-            Assert.Equal(MoistAdiabat.MovedKelvins(celsius + 273.15, hpa, p), path.KelvinsAt(p), tolerance: 2e-4);
+            Assert.Equal(MoistAdiabat.MovedKelvins(celsius + 273.15, hpa, p), path.KelvinsAt(Math.Log(p)), tolerance: 2e-4);
         }
     }
 }

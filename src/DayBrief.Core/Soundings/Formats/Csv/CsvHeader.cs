@@ -46,7 +46,8 @@ internal sealed class CsvHeader
         }
 
         // The speed of a balloon over the ground is worth no refusal; its wind is left out, and that is said.
-        var aside = named.FindAll(column => column is { Quantity: CsvQuantity.MovingSpeed, Unit: null });
+        var isMoving = named.Exists(column => column is { Quantity: CsvQuantity.MovingSpeed, Unit: not null });
+        var aside = named.FindAll(column => !isMoving && column.Quantity is (CsvQuantity.MovingSpeed or CsvQuantity.MovingDirection));
         unknown.AddRange(aside.Select(column => cells[column.Index].Trim()));
         var guessed = new List<string>();
         var columns = named.Except(aside).Select(column => new CsvColumn(

@@ -90,6 +90,19 @@ public sealed class ArchiveCsvTests
         Assert.Equal(hpa, numbered.Surface.Pressure.Hectopascals, tolerance: 1e-6);
     }
 
+    /// <summary>A balloon that moves eastwards shows a wind from the west.</summary>
+    [Theory]
+    [InlineData("vel_h_ms", 270.0)]
+    [InlineData("vel_h", null)]
+    public void Where_the_balloon_moves_to_is_where_the_wind_does_not_come_from(string speed, double? from)
+    {
+        var sounding = Text.Read($"pressure_hpa,temp_c,heading,{speed}\n978,12.5,90,5\n950,12.9,90,6\n925,11.6,90,7\n900,9.5,90,8\n850,5.2,90,9\n700,-3.4,90,9\n");
+        Assert.Equal(from, sounding.Surface.Wind?.FromDegrees);
+        Assert.Equal(from is null ? 0 : 5, sounding.Surface.Wind?.Speed.MetresPerSecond ?? 0, tolerance: 1e-9);
+        Assert.Equal(from is null, sounding.Remarks.Any(remark => remark.Code == "columns-ignored"));
+        Assert.DoesNotContain(sounding.Remarks, remark => remark.Code == "wind-incomplete");
+    }
+
     [Fact]
     public void Empty_columns_need_no_unit_and_minus_one_is_no_pressure()
     {
