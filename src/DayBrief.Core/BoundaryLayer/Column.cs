@@ -40,6 +40,10 @@ internal sealed class Column
         return new(_z, theta, q);
     }
 
+    /// <summary>The same column with other potential temperatures and mixing ratios, by height.</summary>
+    public Column Changed(Func<double, double> theta, Func<double, double> q) =>
+        new(_z, [.. _z.Select((z, i) => _theta[i] + theta(z))], [.. _z.Select((z, i) => Math.Max(0, _q[i] + q(z)))]);
+
     /// <summary>The same column after heat was lost at the ground, most of it at the ground itself: falling off as e^(−z/scale).</summary>
     /// <param name="kelvinMetres">What was lost, K m.</param>
     /// <param name="scaleM">Height over which it falls to a third.</param>

@@ -17,7 +17,7 @@ internal sealed class MixedLayer
     // Air this little warmer than the ground layer counts as stirred with it from the start.
     private const double StirredKelvins = 0.01;
 
-    private readonly Column _column;
+    private Column _column;
     private readonly double _entrainment;
     private readonly double _divergence;
     private readonly double _held;
@@ -57,6 +57,15 @@ internal sealed class MixedLayer
 
     /// <summary>State of the layer and of the air just above it.</summary>
     public LayerState State { get; private set; }
+
+    /// <summary>Other air has come above the layer; the layer itself stays as it is.</summary>
+    public void Replace(Column column)
+    {
+        var (before, after) = (_column.At(_stretched), column.At(Math.Min(_stretched, column.TopM)));
+        (_heat, _water) = (_heat + before.ThetaSum - after.ThetaSum, _water + before.QSum - after.QSum);
+        _column = column;
+        State = StateAt(_stretched, _heat, _water);
+    }
 
     /// <summary>Advances the layer.</summary>
     public void Advance(double seconds, in LayerForcing forcing)

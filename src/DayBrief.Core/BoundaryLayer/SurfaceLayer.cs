@@ -39,6 +39,21 @@ internal readonly record struct SurfaceLayer(double FrictionVelocityMs, double O
         return new(friction, length, excess);
     }
 
+    /// <summary>Mean wind at a height in the surface layer, m/s, under a layer with this mean wind.</summary>
+    /// <remarks>The same profile as the friction velocity's, with the share of the gusts of the convection taken out again.</remarks>
+    public double WindAtMs(double heightM, double windMs, double wStar, double roughnessM)
+    {
+        var gusty = Math.Sqrt((windMs * windMs) + (Gustiness * Gustiness * wStar * wStar));
+        var correction = ObukhovLengthM < 0 ? MomentumCorrection(heightM / ObukhovLengthM) : 0;
+        var wind = FrictionVelocityMs / Karman * Math.Max(0, Math.Log(heightM / roughnessM) - correction);
+        return gusty > 0 ? Math.Min(windMs, wind * windMs / gusty) : 0;
+    }
+
+    /// <summary>Standard deviation of the wind along itself near the ground, m/s: u* (12 − 0.5 z_i/L)^⅓.</summary>
+    /// <remarks>[Panofsky1977]; it holds from neutral to convective layers.</remarks>
+    public double GustDeviationMs(double depthM) =>
+        FrictionVelocityMs * Math.Cbrt(12 + (ObukhovLengthM < 0 ? 0.5 * depthM / -ObukhovLengthM : 0));
+
     /// <summary>∫ φ_h dz/z with φ_h = (1 − 16 z/L)^−½.</summary>
     private static double Profile(double z, double length)
     {

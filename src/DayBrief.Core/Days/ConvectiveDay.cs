@@ -124,8 +124,15 @@ public sealed record ConvectiveDay
     private static WindInLayer? WindOf(DayFrame frame, DayTrack track, Headline headline)
     {
         var at = headline.Strongest;
-        return at < 0 || frame.Winds is not { } winds
-            ? null
-            : WindAssessment.Of(winds, track.DepthM[at], headline.CoreMs[at], track.FrictionMs[at], track.ObukhovM[at]);
+        if (at < 0 || frame.Winds is not { } winds)
+            return null;
+        var wind = WindAssessment.Of(winds, track.DepthM[at], headline.CoreMs[at], track.FrictionMs[at], track.ObukhovM[at]);
+        if (wind.LowLevelMaximum is not { } jet || Array.FindIndex(track.DepthM, depth => depth >= jet.Height.Metres) is not (>= 0 and var step))
+            return wind;
+        return wind with
+        {
+            LowLevelMaximum = jet with { ReachesGround = frame.Times[step] },
+            Reasons = [.. wind.Reasons, Phrase.Of($"The wind of {jet.Speed} at {jet.Height} is mixed down to the field from about {frame.Times[step]:HH:mm}.")],
+        };
     }
 }

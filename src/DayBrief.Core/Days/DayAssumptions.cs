@@ -101,7 +101,10 @@ public sealed record DayAssumptions
 
     /// <summary>The divergence of air that is cooled as fast as it warms.</summary>
     internal double HeldDivergence =>
-        DivergencePerSecond is null && CoolingKelvinsPerHour is null && Flux is null ? UsualDivergencePerSecond : 0;
+        DivergencePerSecond is null && CoolingKelvinsPerHour is null && Flux is null && Air.IsDefaultOrEmpty ? UsualDivergencePerSecond : 0;
+
+    /// <summary>Profiles of later hours, forecast or measured: the air aloft changes as they do. Empty where none is known.</summary>
+    public ImmutableArray<Soundings.Sounding> Air { get; init; } = [];
 
     /// <summary>Warming of the whole column by advection, K/h.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside −5 to 5.</exception>

@@ -49,6 +49,12 @@ internal sealed class DayFrame
     /// <summary>Index of the step at which the maximum is reached; −1 where it is the greatest of the day.</summary>
     public int MaximumStep { get; }
 
+    /// <summary>How the air changes through the day; null where only the ascent is known.</summary>
+    public AirByHour? Hourly { get; private init; }
+
+    /// <summary>The winds at a step.</summary>
+    public LayerWind? WindsAt(int step) => Hourly?.WindsAt(Times[step]) ?? Winds;
+
     /// <summary>Heat that the ground takes from the air between the ascent and the first step, K m.</summary>
     public double NightChill { get; private init; }
 
@@ -85,8 +91,21 @@ internal sealed class DayFrame
             first = times.Length;
         return new(site, assumptions, sun, air, LayerWind.Over(sounding, profile, air.GroundM), times, first)
         {
+            Hourly = LaterAir(sounding, valid, site, assumptions, cautions),
             NightChill = assumptions is { Flux: null, Plain: false } ? Days.NightChill.Before(times[0], valid, sun, assumptions.CloudAt(default)) : 0,
         };
+    }
+
+    private static AirByHour? LaterAir(
+        Sounding sounding, DateTimeOffset? valid, Site site, DayAssumptions assumptions, List<Caution> cautions)
+    {
+        if (assumptions.Air.IsDefaultOrEmpty)
+            return null;
+        var later = AirByHour.Of(sounding, valid, site, assumptions.Air);
+        cautions.Add(later is null
+            ? new("air-not-used", Phrase.Of($"The later profiles do not say of when they are, or there is only one: the air aloft stays as the ascent has it."))
+            : new("air-by-hour", Phrase.Of($"The air aloft changes as {later.Extent.Count} profiles have it, from {TimeZoneInfo.ConvertTime(later.Extent.From, site.TimeZone):HH:mm} to {TimeZoneInfo.ConvertTime(later.Extent.To, site.TimeZone):HH:mm}.")));
+        return later;
     }
 
     private static int MaximumStepOf(DateTimeOffset[] times, TimeOnly? at) => at is { } wanted

@@ -40,6 +40,9 @@ internal sealed class DayRun
     private readonly int _heated;
     private readonly double _surfaceQ;
     private readonly double[] _chillKelvins;
+    private readonly double _aloft;
+    private readonly Column?[] _later;
+    private double _lost;
     private double _startM = StartM;
     private double _leftover;
     private int _cloudStep;
@@ -53,13 +56,13 @@ internal sealed class DayRun
     public DayRun(DayFrame frame, DayMember member, int parts, bool free = false)
     {
         (_frame, _member, _parts) = (frame, member, parts);
+        _later = new Column?[frame.Hourly is null ? 0 : frame.Times.Length];
         // A forecast maximum has the shade of its cumulus in it already.
         _cumulusShades = !frame.Assumptions.WithoutCumulus
             && (free || (frame.Assumptions.MixedTemperature ?? frame.Assumptions.MaxTemperature) is null);
         _surface = frame.Surface with { Moisture = Math.Clamp(frame.Surface.Moisture + member.Moisture, 0.05, 1.3) };
-        var aloft = member.AloftK;
-        // One kelvin of dew point is 6.5 % of vapour [Bolton1980] near 15 °C.
-        _column = frame.Air.Column.With(z => aloft * Math.Min(1, z / RampM), Math.Exp(0.065 * member.DewPointK));
+        _aloft = member.AloftK * (frame.Hourly is null ? 1 : AirByHour.SpreadLeft);
+        _column = Perturbed(frame.Air.Column);
         _driest = _surface with { Moisture = Math.Min(_surface.Moisture, DriestMoisture) };
         _surfaceQ = _column.At(0).Q;
         (_heated, _chillKelvins, _morning) = Morning();
@@ -78,8 +81,19 @@ internal sealed class DayRun
             lost -= Math.Clamp(flux.ThetaFlux, _frame.Prescribed is null ? -NightChill.MostWm2 / 1200 : -1, 0) * DayFrame.StepSeconds;
         }
 
-        return (i, chill, lost > 0.1 ? _column.Chilled(lost, NightChill.ScaleM) : _column);
+        _lost = lost;
+        return (i, chill, Chilled(_column));
     }
+
+    // One kelvin of dew point is 6.5 % of vapour [Bolton1980] near 15 °C.
+    private Column Perturbed(Column column) =>
+        column.With(z => _aloft * Math.Min(1, z / RampM), Math.Exp(0.065 * _member.DewPointK));
+
+    private Column Chilled(Column column) => _lost > 0.1 ? column.Chilled(_lost, NightChill.ScaleM) : column;
+
+    /// <summary>The air of the hour, every half-hour; computed once for all courses of this run.</summary>
+    private Column LaterAt(int i) => _later[i] ??= Chilled(Perturbed(
+        _frame.Hourly!.At(_frame.Air.Column, _frame.Times[_frame.FirstStep], _frame.Times[i])));
 
     /// <summary>The course with the heating multiplied by a factor, and air of another temperature flowing in at all heights.</summary>
     public DayTrack With(double heatFactor, double inflowKelvinsPerHour = 0, bool beyondSun = false)
@@ -106,6 +120,8 @@ internal sealed class DayRun
         (_leftover, _cloudStep, _cloudRoomQ, _cloudTopM) = (screen, -CloudEverySteps, double.PositiveInfinity, double.PositiveInfinity);
         for (var i = _heated; i < _frame.Times.Length; i++)
         {
+            if (_frame.Hourly is not null && i % CloudEverySteps == 0)
+                layer.Replace(LaterAt(i));
             var now = Fluxes(2 * i, screen, shade, heatFactor);
             screen = Record(track, i, layer, now, screen, cumulus);
             if (i + 1 >= _frame.Times.Length)

@@ -64,6 +64,15 @@ public sealed record DayStep
     /// <summary>Outer radius of the average thermal at 0.4 of the depth, m.</summary>
     public double? ThermalRadiusM { get; init; }
 
+    /// <summary>True direction that the wind at the ground blows from, degrees.</summary>
+    public double? SurfaceWindFromDegrees { get; init; }
+
+    /// <summary>Wind at the ground as the layer mixes it down from the ascent's winds, kt.</summary>
+    public double? SurfaceWindKt { get; init; }
+
+    /// <summary>Its gusts, kt.</summary>
+    public double? GustKt { get; init; }
+
     /// <summary>Mean distance between thermals met on a straight line, m.</summary>
     public double? SpacingM { get; init; }
 

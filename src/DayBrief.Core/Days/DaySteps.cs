@@ -22,8 +22,12 @@ internal static class DaySteps
         var cloudy = track.CumulusCover[i] >= Headline.FirstCloudShare;
         var cloudBase = cloudy ? Known(track.LclM[i]) : null;
         var cumulus = double.IsFinite(track.CumulusCover[i]) ? Cumulus.Projected(track.CumulusCover[i]) : 0;
+        var wind = i >= frame.FirstStep ? MixedWind.At(frame, track, i) : null;
         return new()
         {
+            SurfaceWindFromDegrees = wind?.FromDegrees,
+            SurfaceWindKt = wind?.Speed.Knots,
+            GustKt = wind?.Gust.Knots,
             Time = frame.Times[i],
             SurfaceTemperatureC = Known(track.ScreenKelvins[i] - Temperature.ZeroCelsius),
             SensibleHeatWm2 = Known(track.SensibleWm2[i]),

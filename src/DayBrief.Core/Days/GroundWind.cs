@@ -43,10 +43,27 @@ public readonly record struct GroundWind(
     public static IReadOnlyList<GroundWind> Of(Brief brief)
     {
         GroundWind[] told = [.. Assumed(brief), .. Reported(brief), .. Forecast(brief)];
-        return told.Length == 0 && brief.WindAt(Height.FromMetres(10)) is { } morning
+        if (told.Length > 0)
+            return told;
+        GroundWind[] mixed = [.. MixedDown(brief)];
+        return mixed.Length == 0 && brief.WindAt(Height.FromMetres(10)) is { } morning
             ? [new(WindSource.Ascent, morning.Speed, morning.FromDegrees)]
-            : told;
+            : mixed;
     }
+
+    /// <summary>By the hour, the strongest of each: what the growing layer mixes down.</summary>
+    private static IEnumerable<GroundWind> MixedDown(Brief brief) =>
+        from step in brief.Day.Steps
+        where step.SurfaceWindKt is not null
+        group step by step.Time.Hour into hour
+        let most = hour.MaxBy(step => step.SurfaceWindKt)!
+        select new GroundWind(
+            WindSource.Ascent,
+            Speed.FromKnots(most.SurfaceWindKt!.Value),
+            most.SurfaceWindFromDegrees,
+            Speed.FromKnots(hour.Max(step => step.GustKt) ?? most.SurfaceWindKt!.Value),
+            hour.First().Time,
+            hour.Last().Time.AddMinutes(5));
 
     private static IEnumerable<GroundWind> Assumed(Brief brief)
     {

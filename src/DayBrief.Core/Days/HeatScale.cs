@@ -36,7 +36,7 @@ internal static class HeatScale
     /// <summary>Air that flows in, K/h, if all of the difference between the temperature asked for and the one that sun and ground
     /// give came from it; 0 where nothing is asked for or fluxes are given.</summary>
     public static double WholeInflow(DayFrame frame, DayTrack free) =>
-        (frame.Assumptions.MixedTemperature ?? frame.Assumptions.MaxTemperature) is { } asked && frame.Prescribed is null && !frame.Assumptions.Plain
+        (frame.Assumptions.MixedTemperature ?? frame.Assumptions.MaxTemperature) is { } asked && frame.Prescribed is null && !frame.Assumptions.Plain && frame.Hourly is null
         && Reached(frame, free) is var own && double.IsFinite(own)
             ? (asked.Kelvins - own) / HoursToMaximum(frame)
             : 0;

@@ -48,4 +48,8 @@ public sealed record WindInLayer
 /// <summary>A maximum of wind close to the ground.</summary>
 /// <param name="Height">Its height above ground.</param>
 /// <param name="Speed">Its speed.</param>
-public readonly record struct LowLevelMaximum(Height Height, Speed Speed);
+public readonly record struct LowLevelMaximum(Height Height, Speed Speed)
+{
+    /// <summary>When the growing layer reaches it and mixes it down to the field; null when it does not.</summary>
+    public DateTimeOffset? ReachesGround { get; init; }
+}

@@ -25,6 +25,7 @@ internal sealed class DayOptions
     private readonly Option<double?> _sinking = new("--sinking") { Description = "Sinking of the air aloft, 1/s: by this share of its height each second. Without it the air sinks gently and is cooled as fast as that warms it.", HelpName = "1/s" };
     private readonly Option<double?> _cooling = new("--cooling") { Description = "Cooling of the free air by its own radiation, K/h.", HelpName = "K/h" };
     private readonly Option<bool> _noCumulus = new("--no-cumulus") { Description = "Cumulus neither shades the ground nor carries air away (research cases)." };
+    private readonly Option<string?> _air = new("--air") { Description = "Profiles by the hour, or a later ascent: the air aloft changes as they do.", HelpName = "FORECAST" };
     private readonly Option<int?> _ensemble = new("--ensemble") { Description = "Members of the ensemble, 0 for none (default 200).", HelpName = "N" };
     private readonly Option<int?> _seed = new("--seed") { Description = "Seed of the ensemble (default 1).", HelpName = "S" };
 
@@ -56,7 +57,7 @@ internal sealed class DayOptions
     public void AddTo(Command command)
     {
         command.Add(_path);
-        foreach (var option in new Option[] { _site, _date, _ascentTime, _max, _mixed, _cloud, _flux, _entrainment, _maximumAt, _sinking, _cooling, _noCumulus, _ensemble, _seed })
+        foreach (var option in new Option[] { _site, _date, _ascentTime, _max, _mixed, _cloud, _flux, _entrainment, _maximumAt, _sinking, _cooling, _noCumulus, _air, _ensemble, _seed })
             command.Add(option);
     }
 
@@ -91,6 +92,7 @@ internal sealed class DayOptions
         Assumed(parsed).ToAssumptions() with
         {
             Flux = parsed.GetValue(_flux) is { } flux ? FluxFile.Read(flux, site.TimeZone) : null,
+            Air = parsed.GetValue(_air) is { } air ? AirFile.Read(air, site) : [],
         };
 
     public Task<Sounding> SoundingAsync(ParseResult parsed, CancellationToken stopping) => SoundingAsync(parsed, Path(parsed), stopping);

@@ -34,7 +34,7 @@ internal static class Cases
     }
 
     /// <summary>A morning as it is given.</summary>
-    public sealed record PairInputs(Sounding Morning, Site Site, DateOnly Date, DayAssumptions Given)
+    public sealed record PairInputs(Sounding Morning, Sounding Afternoon, Site Site, DateOnly Date, DayAssumptions Given)
     {
         public ConvectiveDay Compute(DayAssumptions assumptions) => ConvectiveDay.Compute(Morning, Site, Date, assumptions);
     }
@@ -126,6 +126,7 @@ internal static class Cases
         var at = Utc(table.Text(row, "afternoon_nominal_UTC")).AddMinutes(site switch { "KNKX" => -60, "USKK" => -30, _ => 0 });
         var inputs = new PairInputs(
             Ascent(id, elevation, morning, Levels(file, "Td_C")),
+            Ascent(id, elevation, at, Levels(CaseTable.Read(Repository.Shared("cases", "pairs", site, $"{id}_afternoon.csv")), "Td_C")),
             SiteAt(table.Number(row, "lat")!.Value, table.Number(row, "lon")!.Value, elevation, offset),
             DateOnly.FromDateTime(morning.UtcDateTime.AddHours(offset)),
             new()

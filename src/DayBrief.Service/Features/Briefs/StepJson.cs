@@ -24,7 +24,10 @@ internal sealed record StepJson(
     double? ThermalRadiusM,
     double? SpacingM,
     PickedJson? Picked,
-    RangeJson<double>? MixedLayerDepthRangeM)
+    RangeJson<double>? MixedLayerDepthRangeM,
+    double? SurfaceWindDirectionDeg,
+    double? SurfaceWindKt,
+    double? GustKt)
 {
     public static StepJson Of(DayStep step, DayRange<double>? depth) => new(
         step.Time,
@@ -46,7 +49,10 @@ internal sealed record StepJson(
         Json.Rounded(step.ThermalRadiusM, 1),
         Json.Rounded(step.SpacingM, 1),
         step.CoreUpdraftMs is null ? null : new(Json.Rounded(step.CoreUpdraftMs, 3), Json.Rounded(step.PickedRadiusM, 1)),
-        depth is { } range ? new(Json.Rounded(range.P10, 1), Json.Rounded(range.P50, 1), Json.Rounded(range.P90, 1)) : null);
+        depth is { } range ? new(Json.Rounded(range.P10, 1), Json.Rounded(range.P50, 1), Json.Rounded(range.P90, 1)) : null,
+        Json.Rounded(step.SurfaceWindFromDegrees, 0),
+        Json.Rounded(step.SurfaceWindKt, 1),
+        Json.Rounded(step.GustKt, 1));
 }
 
 /// <summary>The thermal that a pilot picks and stays in.</summary>
