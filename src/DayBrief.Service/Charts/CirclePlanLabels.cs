@@ -3,7 +3,7 @@ namespace DayBrief.Service.Charts;
 /// <summary>The names on the plan of centring.</summary>
 internal static class CirclePlanLabels
 {
-    private static readonly TextStyle Plain = new(11) { Halo = true };
+    private static readonly TextStyle Plain = new(TextStyle.Least) { Halo = true };
 
     public static void Draw(CirclePlanPlot plot)
     {

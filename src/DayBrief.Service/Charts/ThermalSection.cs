@@ -5,7 +5,7 @@ namespace DayBrief.Service.Charts;
 internal static class ThermalSection
 {
     private static readonly TextStyle Small = new(TextStyle.Least) { Ink = Ink.Grey };
-    private static readonly TextStyle Name = new(11) { Halo = true };
+    private static readonly TextStyle Name = new(TextStyle.Least) { Halo = true };
     private static readonly Stroke Outline = new(Ink.Black, 2);
     private static readonly Stroke Axis = new(Ink.Grey, 0.8, (5, 3));
     private static readonly Stroke Flow = new(Ink.Accent, 1.3);

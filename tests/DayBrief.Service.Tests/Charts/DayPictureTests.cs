@@ -27,6 +27,30 @@ public sealed class DayPictureTests
         Assert.Contains("No usable thermals.", drawing.Description, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void Now_is_marked_at_its_time_and_every_label_can_still_be_read(string day, double width)
+    {
+        foreach (var now in new TimeOnly[] { new(8, 35), new(11, 12), new(12, 2), new(16, 15) })
+        {
+            var drawing = DayPicture.Draw(Days[day] with { Width = width, Now = now });
+            Legible.Check(drawing);
+            var plot = new DayPicturePlot(Days[day] with { Width = width });
+            if (now < plot.From || now > plot.To)
+                continue;
+            Assert.Contains(drawing.Marks.OfType<TextMark>(), mark => mark.Text == $"now {now:HH:mm}");
+            Assert.Contains(drawing.Marks.OfType<PathMark>(), mark => mark.Points.Count == 2 && mark.Points.All(point => Math.Abs(point.X - plot.X(now)) < 1e-9) && mark.Points[0].Y == plot.Frame.Top);
+            Assert.Contains($"Now {now:HH:mm}.", drawing.Description, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void Now_is_not_marked_before_sunrise_nor_on_a_picture_that_is_kept()
+    {
+        Assert.DoesNotContain(DayPicture.Draw(InventedDays.None with { Now = new(3, 0) }).Marks.OfType<TextMark>(), mark => mark.Text.StartsWith("now", StringComparison.Ordinal));
+        Assert.DoesNotContain(DayPicture.Draw(InventedDays.None).Marks.OfType<TextMark>(), mark => mark.Text.StartsWith("now", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void A_gap_in_the_day_stays_a_gap()
     {

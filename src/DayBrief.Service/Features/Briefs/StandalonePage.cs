@@ -20,6 +20,7 @@ internal static class StandalonePage
                 [nameof(PhonePage.Made)] = made,
                 [nameof(PhonePage.For)] = reader,
                 [nameof(PhonePage.Now)] = now,
+                [nameof(PhonePage.Kept)] = true,
             }));
             return page.ToHtmlString();
         });
