@@ -90,7 +90,15 @@ internal static class DayPictureAxes
         plot.Labels.Keep(line);
         var style = new TextStyle(TextStyle.Least) { Bold = true, Anchor = Anchor.Middle };
         var y = frame.Bottom + RowHeight + 4;
-        plot.Outside.Place(plot.Input.In.Say($"now {Clock(now)}"), style, new(x, y), new(x, y + RowHeight), new(x, y + (2 * RowHeight)), new(frame.Left + 70, y + (2 * RowHeight)), new(frame.Right - 70, y + (2 * RowHeight)));
+        var text = plot.Input.In.Say($"now {Clock(now)}");
+        if (plot.Outside.Place(text, style, new(x, y), new(x, y + RowHeight)))
+            return;
+        // No room in the rows: beside the line, in the picture.
+        foreach (var side in new[] { Anchor.Start, Anchor.End })
+        {
+            if (plot.Labels.Place(text, style with { Anchor = side, Halo = true }, new Point(x + (side == Anchor.Start ? 5 : -5), frame.Top + 13)))
+                return;
+        }
     }
 
     private static void Edge(DayPicturePlot plot, double x, TimeOnly time, string name, Anchor anchor)

@@ -129,11 +129,11 @@ public sealed partial class FormsAgreeTests
         }
     }
 
-    /// <summary>Norman, 22 May 2011: the air is stirred deep enough, but no climb is worth taking. "26 °C at 10:45" said otherwise.</summary>
+    /// <summary>The air is stirred deep enough, but no climb is what this site asks for. "Trigger 26 °C at 10:45" said otherwise.</summary>
     [Fact]
     public void A_day_that_is_deep_enough_but_too_weak_has_no_trigger_in_any_form()
     {
-        var made = RealMorning.Make("Norman");
+        var made = RealMorning.Make("broad-post-frontal.txt", usableClimbMs: 5);
         Assert.NotNull(made.Brief.Day.Times.TriggerTime);
         Assert.Null(made.Brief.Day.Times.FirstUsable);
         Assert.Null(FiguresJson.Of(DayFigures.Of(made)).TriggerTime);

@@ -23,12 +23,14 @@ internal static class RealMorning
     public static IEnumerable<string> Names =>
         [.. Recorded().Where((_, i) => i % 8 == 0).Select(row => row[0]), .. CrowdedDay.All.Select(day => day.Name), .. Invented.Select(day => day.File)];
 
-    public static MadeBrief Make(string name)
+    /// <param name="name">One of <see cref="Names"/>.</param>
+    /// <param name="usableClimbMs">What an invented morning's site asks of a usable thermal; null for the usual.</param>
+    public static MadeBrief Make(string name, double? usableClimbMs = null)
     {
         if (CrowdedDay.All.Any(day => day.Name == name))
             return CrowdedDay.Named(name).Make();
         if (Invented.FirstOrDefault(day => day.File == name) is { File: not null } day)
-            return Made(Demo.Path(name), Site("Europe/London", 52.24, -1.41, 118), day.Date, day.MaxC, day.Cloud, 5);
+            return Made(Demo.Path(name), Site("Europe/London", 52.24, -1.41, 118) with { UsableClimbMs = usableClimbMs }, day.Date, day.MaxC, day.Cloud, 5);
         var row = Recorded().Single(row => row[0] == name);
         double Number(int column) => double.Parse(row[column], CultureInfo.InvariantCulture);
         var zone = row[2] switch { "KNKX" => "America/Los_Angeles", "SGP97" => "America/Chicago", _ => "Europe/Kirov" };

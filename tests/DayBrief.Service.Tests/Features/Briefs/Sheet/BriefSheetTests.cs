@@ -65,8 +65,8 @@ public sealed class BriefSheetTests
             Assert.True(across.Length >= 3, "the forecast gives a wind for most hours");
         if (across.Length > 0)
             Assert.Contains(sheet.Texts, text => text.Text.EndsWith($", {reader.WindUnit}", StringComparison.Ordinal));
-        // Words give way to the picture; only more than three dangers that are serious take its place on the fullest of sheets.
-        if (!crowded || SheetCautions.First(made.Brief).Count <= 3)
+        // Words give way to the picture; only where everything is as long as it can be, it gives way to dangers and limits itself.
+        if (!crowded)
             Assert.NotEmpty(sheet.SizesOf(reader.Say($"{reader.HeightUnit} above the field")));
         Assert.Equal(SheetFoot.Rows, Ruled(day, language, units, crowded) - 1);
     }
