@@ -12,8 +12,8 @@ internal sealed record DayFigures
     /// <summary>When thermals set in that are usable later in the day; a day without any has no such time.</summary>
     public DateTimeOffset? TriggerTime { get; private init; }
 
-    /// <summary>When the air is stirred up to the usable depth on a day on which no thermal becomes usable all the same.</summary>
-    public DateTimeOffset? DeepEnoughAt { get; private init; }
+    /// <summary>The air is stirred up to the usable depth, and no thermal becomes usable all the same.</summary>
+    public bool TooWeak { get; private init; }
 
     /// <summary>As computed, but not before the instructor's trigger; a trigger alone makes none.</summary>
     public DateTimeOffset? FirstUsable { get; private init; }
@@ -37,7 +37,7 @@ internal sealed record DayFigures
         {
             Trigger = judged?.TriggerTemperatureC is { } celsius ? Temperature.FromCelsius(celsius) : day.Times.TriggerTemperature,
             TriggerTime = trigger,
-            DeepEnoughAt = usable ? null : day.Times.TriggerTime,
+            TooWeak = !usable && day.MaxDepth >= made.Brief.Site.UsableDepth,
             FirstUsable = judged?.TriggerTime is not null && day.Times.FirstUsable < trigger ? trigger : day.Times.FirstUsable,
             UsableTop = judged?.UsableTopAglM is { } metres ? Height.FromMetres(metres) : day.MaxUsableTop,
             Climb = judged?.ClimbMs is { } climb ? Speed.FromMetresPerSecond(climb) : day.MaxClimb,

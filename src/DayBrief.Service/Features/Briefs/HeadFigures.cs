@@ -39,8 +39,8 @@ internal static class HeadFigures
         var temperature = figures.Trigger is { } known ? Reader.Temperature(known.Celsius) : reader["not known"];
         if (figures.TriggerTime is not { } time)
         {
-            return figures.DeepEnoughAt is { } deep
-                ? new(reader["Trigger"], reader["none [figure of the day]"], reader.Say($"deep enough at {temperature}, {reader.Time(deep)}, but too weak to climb"))
+            return figures.TooWeak
+                ? new(reader["Trigger"], reader["none [figure of the day]"], reader.Say($"deep enough at {temperature}, but too weak to climb"))
                 : new(reader["Trigger"], temperature, reader["not reached today"]);
         }
 
