@@ -8,7 +8,7 @@ internal static class TempParts
         StringComparer.Ordinal);
 
     /// <summary>Signs that a page or a mail puts beside a group.</summary>
-    private static readonly char[] Around = ['=', '$', '(', ')', '[', ']', '<', '>', '"', '\'', '`', '*', '|', ',', ';', ':', '\uFEFF'];
+    private static readonly char[] Around = ['(', ')', '[', ']', '<', '>', '"', '\'', '`', '*', '|', ',', ';', ':', '\uFEFF'];
 
     /// <summary>Whether a part begins anywhere: its name with what opens its header after it.</summary>
     public static bool Any(string text)
@@ -17,7 +17,7 @@ internal static class TempParts
         {
             if (text[i + 2] == text[i + 3] && (text[i + 2] | 0x20) is >= 'a' and <= 'd'
                 && Names.Contains(text.Substring(i, 4).ToUpperInvariant())
-                && (i == 0 || !char.IsLetterOrDigit(text[i - 1])) && char.IsWhiteSpace(text[i + 4])
+                && (i == 0 || text[i - 1] == '=' || Parts(text[i - 1])) && char.IsWhiteSpace(text[i + 4])
                 && OpensHeader(text.AsSpan(i + 4, Math.Min(40, text.Length - i - 4)).TrimStart()))
             {
                 return true;
@@ -33,7 +33,7 @@ internal static class TempParts
         TempPart? open = null;
         foreach (var (word, line) in Words(text))
         {
-            var bare = word.Trim(Around).ToUpperInvariant();
+            var bare = word.TrimEnd('=', '$').ToUpperInvariant();
             if (Names.Contains(bare))
             {
                 Close(open);
@@ -89,7 +89,7 @@ internal static class TempParts
         for (var i = 0; i <= text.Length; i++)
         {
             var c = i < text.Length ? text[i] : '\n';
-            if (char.IsWhiteSpace(c) || char.IsControl(c))
+            if (Parts(c))
             {
                 if (start >= 0)
                 {
@@ -110,6 +110,8 @@ internal static class TempParts
             }
         }
     }
+
+    private static bool Parts(char sign) => char.IsWhiteSpace(sign) || char.IsControl(sign) || Around.Contains(sign);
 
     // A date group, or a call sign and a date group.
     private static bool OpensHeader(ReadOnlySpan<char> rest) =>

@@ -86,6 +86,11 @@ internal static class TempReport
             return cut.Refuse("truncated", "the message is cut here, before a usable ascent. Give the whole message.");
         }
 
+        if (parts.Count == 0)
+        {
+            return new Origin(1).Refuse("truncated", "the report has no level. Give the whole message.");
+        }
+
         var part = parts[0];
         if (ascents.Any(ascent => ascent.Read.Levels.Count > 0 || ascent.Read.WindsByHeight.Count > 0))
         {

@@ -26,6 +26,13 @@ public sealed class PastedTempTests
         Assert.DoesNotContain(sounding.Remarks, remark => remark.Code == "part-a-missing");
     }
 
+    /// <summary>A name inside another word begins no part, and what looks for parts and what parts them agree on it.</summary>
+    [Theory]
+    [InlineData("-TTAA 72121 72235 99000")]
+    [InlineData("xTTAA 72121 72235 99000")]
+    [InlineData("#TTAA 72121 72235 99000")]
+    public void A_name_inside_a_word_begins_no_part(string text) => Assert.Equal("not-recognised", Text.Refused(text).Code);
+
     [Fact]
     public void A_missing_part_A_is_told()
     {
