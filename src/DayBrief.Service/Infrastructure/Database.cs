@@ -29,6 +29,25 @@ internal sealed class Database : IDisposable
             write(_lite.GetCollection(collection));
     }
 
+    /// <summary>Several writes as one, while no other runs: all of them are kept, or none.</summary>
+    public void Together(Action<Func<string, ILiteCollection<BsonDocument>>> writes)
+    {
+        lock (_writing)
+        {
+            _lite.BeginTrans();
+            try
+            {
+                writes(name => _lite.GetCollection(name));
+                _lite.Commit();
+            }
+            catch
+            {
+                _lite.Rollback();
+                throw;
+            }
+        }
+    }
+
     /// <summary>Copies the whole store as it stands between two writes, and opens the copy to see that it can be read.</summary>
     /// <exception cref="LiteException">The copy cannot be read.</exception>
     public void CopyTo(string path)

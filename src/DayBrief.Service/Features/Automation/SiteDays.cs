@@ -36,7 +36,7 @@ internal sealed class SiteDays(BriefStore briefs, RevisionStore revisions, Brief
     }
 
     private Revision? Signed(string siteId, DateOnly date) =>
-        revisions.HoldingOn(date).FirstOrDefault(revision => revision.SiteId == siteId && revisions.WithdrawalOf(revision.BriefId) is null);
+        revisions.Holding(siteId, date) is { } holding && revisions.WithdrawalOf(holding.BriefId) is null ? holding : null;
 
     private IEnumerable<Draft> Drafts(string siteId, DateOnly date) =>
         briefs.On(date).Where(draft => draft.SiteId == siteId && !draft.Demonstration);

@@ -1,9 +1,14 @@
+using DayBrief.Service.Features.Briefs.Revisions;
 using DayBrief.Service.Infrastructure;
 
 namespace DayBrief.Service.Features.Briefs;
 
 /// <summary>What must be seen before anything else.</summary>
-internal sealed record Banner(string Text, bool IsWarning);
+internal sealed record Banner(string Text, bool IsWarning)
+{
+    /// <summary>Where its reader goes on from here, and how that is called; null for nowhere.</summary>
+    public (string Address, string Words)? Link { get; init; }
+}
 
 internal static class BriefBanners
 {
@@ -29,15 +34,27 @@ internal static class BriefBanners
     {
         if (made.Standing is not { } standing)
             yield break;
+        if (standing is { Revision: { } shown, ReplacedBy: { } head })
+        {
+            yield return new(Replaced(shown, head, reader), IsWarning: true)
+            {
+                Link = ($"/briefs/{head.BriefId}", head.IsWithdrawn ? reader["To that one, which was withdrawn"] : reader["To the one that holds"]),
+            };
+        }
+
         if (standing.Withdrawal is { } withdrawal)
             yield return new(reader.Say($"Withdrawn {reader.Time(withdrawal.At)} by {withdrawal.By}: {withdrawal.Reason}"), IsWarning: true);
         if (standing.Revision is not { } revision)
             yield return new(reader["Draft: nobody has signed this."], IsWarning: true);
         else if (standing.IsReplaced)
-            yield return new(reader.Say($"Revision {revision.Number} is replaced by revision {standing.Latest}."), IsWarning: true);
+            yield break;
         else if (revision is { Number: > 1 } && standing.Withdrawal is null)
             yield return new(reader.Say($"Amended {reader.Time(revision.SignedAt)} by {revision.SignedBy}: {revision.Reason}"), IsWarning: false);
     }
+
+    private static string Replaced(Revision shown, DayHead head, Reader reader) => head.Reason is { } reason
+        ? reader.Say($"Replaced {reader.Time(head.SignedAt)} by {head.SignedBy}: revision {head.Number} counts instead of revision {shown.Number}. {reason}")
+        : reader.Say($"Replaced {reader.Time(head.SignedAt)} by {head.SignedBy}: revision {head.Number} counts instead of revision {shown.Number}.");
 
     /// <summary>For another day, or past its time.</summary>
     private static IEnumerable<Banner> Day(MadeBrief made, DateTimeOffset now, Reader reader)

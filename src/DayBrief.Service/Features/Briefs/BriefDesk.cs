@@ -10,7 +10,7 @@ using DayBrief.Units;
 namespace DayBrief.Service.Features.Briefs;
 
 /// <summary>Makes briefs from their inputs and finds them again. What was computed once is remembered while the program runs.</summary>
-internal sealed class BriefDesk(BriefStore briefs, RevisionStore revisions, SoundingStore soundings, TimeProvider clock)
+internal sealed class BriefDesk(BriefStore briefs, RevisionStore revisions, DayHeadStore heads, SoundingStore soundings, TimeProvider clock)
 {
     private readonly Remembered<string, Brief> _computed = new(200);
     private readonly ConcurrentDictionary<string, Standing> _standings = new();
@@ -49,6 +49,8 @@ internal sealed class BriefDesk(BriefStore briefs, RevisionStore revisions, Soun
             {
                 Latest = revisions.Latest(revision.BriefId)?.Number ?? revision.Number,
                 Withdrawal = revisions.WithdrawalOf(revision.BriefId),
+                Order = revisions.OrderOf(revision.SiteId, revision.Date),
+                ReplacedBy = heads.Find(revision.SiteId, revision.Date) is { } head && head.RevisionId != revision.Id ? head : null,
             },
         };
     }
@@ -97,10 +99,15 @@ internal sealed class BriefDesk(BriefStore briefs, RevisionStore revisions, Soun
     private Standing Judged(MadeBrief made, Revision revision)
     {
         var standing = new Standing(revision, revision.Number, null) { IsAsSigned = revision.IsIntact && Signing.ContentOf(made) == revision.Content };
-        return revisions.Find(revision.BriefId, revision.Number - 1) is { } before
-            ? standing with { Before = new(before.BriefId, before.Inputs, Computed(before.Inputs)) }
+        return revisions.Before(revision) is { } before
+            ? standing with { Before = new(before.BriefId, before.Inputs, Computed(before.Inputs)), BeforeNumber = before.Number, InsteadOf = Others(revision) }
             : standing;
     }
+
+    private string[] Others(Revision revision) =>
+    [
+        .. revisions.OrderOf(revision.SiteId, revision.Date).Select(one => one.BriefId).Distinct().Where(id => id != revision.BriefId),
+    ];
 
     /// <summary>The ascent that inputs are computed from, as it says itself.</summary>
     public Sounding Sounding(BriefInputs inputs) =>

@@ -25,6 +25,9 @@ internal sealed record BriefJson
     /// <summary>How it stands with its readers; null for a brief that is not kept.</summary>
     public required StandingJson? Standing { get; init; }
 
+    /// <summary>Id of the brief that has taken its place for its field and day; null while it holds.</summary>
+    public required string? ReplacedBy { get; init; }
+
     /// <summary>The figures that readers get; the computed ones stand in <see cref="Day"/>.</summary>
     public required FiguresJson Figures { get; init; }
 
@@ -78,6 +81,7 @@ internal sealed record BriefJson
             Demonstration = made.Inputs.Demonstration,
             Sentence = DaySentence.Of(made, reader),
             Standing = StandingJson.Of(made.Standing),
+            ReplacedBy = made.Standing?.ReplacedBy?.BriefId,
             Figures = FiguresJson.Of(DayFigures.Of(made)),
             Judgement = made.Inputs.Judgement,
             Notes = made.Inputs.Notes,

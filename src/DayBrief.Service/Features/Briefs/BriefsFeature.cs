@@ -13,6 +13,7 @@ internal static class BriefsFeature
         services.AddSingleton(provider => new SiteUse(site =>
             provider.GetRequiredService<BriefStore>().IsFor(site) || provider.GetRequiredService<RevisionStore>().IsFor(site)));
         services.AddSingleton<BriefStore>();
+        services.AddSingleton<DayHeadStore>();
         services.AddSingleton<RevisionStore>();
         services.AddSingleton<PublishedFiles>();
         services.AddSingleton<Announcements>();

@@ -18,15 +18,15 @@ internal sealed record FiguresJson(
 /// <summary>How a kept brief stands: draft, signed, amended, replaced, withdrawn.</summary>
 internal sealed record StandingJson(
     string State, int? Revision, string? SignedBy, DateTimeOffset? SignedAt, string? Reason, string? Sha256, int LatestRevision, string? WithdrawnBy,
-    DateTimeOffset? WithdrawnAt, string? WithdrawnBecause)
+    DateTimeOffset? WithdrawnAt, string? WithdrawnBecause, int? ReplacedByRevision, DateTimeOffset? ReplacedAt, string? ReplacedBecause)
 {
     public static StandingJson? Of(Standing? standing) => standing is null
         ? null
         : new(
             standing switch
             {
-                { Withdrawal: not null } => "withdrawn",
                 { IsReplaced: true } => "replaced",
+                { Withdrawal: not null } => "withdrawn",
                 { Revision.Number: 1 } => "signed",
                 { Revision: not null } => "amended",
                 _ => "draft",
@@ -39,5 +39,8 @@ internal sealed record StandingJson(
             standing.Latest,
             standing.Withdrawal?.By,
             standing.Withdrawal?.At,
-            standing.Withdrawal?.Reason);
+            standing.Withdrawal?.Reason,
+            standing.ReplacedBy?.Number,
+            standing.ReplacedBy?.SignedAt,
+            standing.ReplacedBy?.Reason);
 }

@@ -12,15 +12,30 @@ internal sealed record MadeBrief(string? Id, BriefInputs Inputs, Brief Brief)
 
 /// <summary>How a kept brief stands.</summary>
 /// <param name="Revision">The revision that is shown; null for a draft.</param>
-/// <param name="Latest">Number of the revision that holds; 0 when none was signed.</param>
+/// <param name="Latest">Number of the brief's last revision; 0 when none was signed.</param>
 /// <param name="Withdrawal">It was taken back.</param>
 internal sealed record Standing(Revision? Revision, int Latest, Withdrawal? Withdrawal)
 {
     /// <summary>The revision before the one that is shown, to tell what changed.</summary>
     public MadeBrief? Before { get; init; }
 
+    /// <summary>Its number; 0 where there is none.</summary>
+    public int BeforeNumber { get; init; }
+
+    /// <summary>The other briefs of its field and day, whose place it took.</summary>
+    public IReadOnlyList<string> InsteadOf { get; init; } = [];
+
+    /// <summary>Everything signed for its field and day, in the order in which each took the place of the one before.</summary>
+    public IReadOnlyList<(string BriefId, int Number)> Order { get; init; } = [];
+
     /// <summary>This program computes just what was signed. If not, a later version of it shows the files as they were signed.</summary>
     public bool IsAsSigned { get; init; } = true;
 
-    public bool IsReplaced => Revision is { } shown && shown.Number < Latest;
+    /// <summary>What has taken its place for its field and day; null while it holds.</summary>
+    public DayHead? ReplacedBy { get; init; }
+
+    public bool IsReplaced => ReplacedBy is not null;
+
+    /// <summary>Nobody is to act on its figures any more.</summary>
+    public bool IsVoid => IsReplaced || Withdrawal is not null;
 }

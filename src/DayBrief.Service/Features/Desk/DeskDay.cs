@@ -37,7 +37,7 @@ internal static class DeskDay
 
     /// <summary>Stands until the day's brief is signed.</summary>
     private static IEnumerable<string> Reminders(string siteId, DateOnly today, RevisionStore revisions, DayNews news, Reader reader) =>
-        news.Reminder(siteId, today) is { } reminder && !revisions.HoldingOn(today).Any(revision => revision.SiteId == siteId)
+        news.Reminder(siteId, today) is { } reminder && revisions.Holding(siteId, today) is null
             ? [reader.Say($"Today's brief was not signed by {reader.Time(reminder.At)}.")]
             : [];
 
@@ -48,6 +48,8 @@ internal static class DeskDay
             return new(draft.Id, reader.Say($"Not signed; {kept}."), NeedsWork: true);
         if (revisions.WithdrawalOf(draft.Id) is { } withdrawal)
             return new(draft.Id, reader.Say($"Withdrawn {reader.Time(withdrawal.At)} by {withdrawal.By}: {withdrawal.Reason}"), NeedsWork: true);
+        if (revisions.Holding(latest.SiteId, latest.Date) is { } holding && holding.Id != latest.Id)
+            return new(draft.Id, reader.Say($"Replaced by revision {holding.Number}, signed {reader.Time(holding.SignedAt)} by {holding.SignedBy}."), NeedsWork: false);
         return latest.DraftVersion == draft.Version
             ? new(draft.Id, reader.Say($"Revision {latest.Number} signed {reader.Time(latest.SignedAt)} by {latest.SignedBy}."), NeedsWork: false)
             : new(draft.Id, reader.Say($"Revision {latest.Number} is published; since then a {kept}, not signed."), NeedsWork: true);

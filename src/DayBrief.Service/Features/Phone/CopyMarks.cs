@@ -12,6 +12,7 @@ internal static class CopyMarks
 {
     private const string State = "DayBrief-State";
     private const string Chosen = "DayBrief-Choice";
+    private const string Instead = "DayBrief-Instead";
 
     public static void UseCopyMarks(this WebApplication app) =>
         app.Use((context, next) =>
@@ -28,6 +29,9 @@ internal static class CopyMarks
         if (context.Response.StatusCode == StatusCodes.Status200OK)
         {
             headers[State] = page.State;
+            // Ids are of letters and digits where they are ours; one that is not could not be told from the next.
+            if (page.Made?.Standing is { ReplacedBy: null, InsteadOf: { Count: > 0 } others })
+                headers[Instead] = string.Join(' ', others.Where(id => id.All(char.IsAsciiLetterOrDigit)));
             if (page.MayBeKept)
                 headers[Chosen] = ChoiceOf(context.Request, page);
         }

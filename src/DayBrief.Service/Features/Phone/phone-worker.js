@@ -60,7 +60,7 @@ async function keep(url, answer) {
   const state = answer.headers.get("DayBrief-State");
   if (answer.status !== 200 || !state) return;
   const cache = await caches.open(PAGES);
-  await drop(cache, url.pathname, state);
+  await drop(cache, url.pathname, state, (answer.headers.get("DayBrief-Instead") ?? "").split(" "));
   if (!answer.headers.has("DayBrief-Choice")) return;
   const choice = new URLSearchParams(answer.headers.get("DayBrief-Choice")), headers = new Headers({
     "Content-Type": answer.headers.get("Content-Type"), "Content-Security-Policy": answer.headers.get("Content-Security-Policy") ?? "default-src 'self'",
@@ -84,11 +84,11 @@ const copies = async cache => Promise.all((await cache.keys()).filter(key => !ke
   return { key, copy, at, state: copy.headers.get("X-State"), kept: Number(copy.headers.get("X-Kept")) };
 }));
 
-// What is no longer so goes, in every choice and on every page that shows it.
-async function drop(cache, path, state) {
-  const brief = state.split(".")[0];
+// What is no longer so goes, in every choice and on every page that shows it; so do the briefs whose place this one took.
+async function drop(cache, path, state, instead) {
+  const briefs = [state.split(".")[0], ...instead];
   for (const old of await copies(cache))
-    if (old.state !== state && (old.at.pathname === path || old.state.split(".")[0] === brief)) await cache.delete(old.key);
+    if (old.state !== state && (old.at.pathname === path || briefs.includes(old.state.split(".")[0]))) await cache.delete(old.key);
 }
 
 async function tidy(cache) {

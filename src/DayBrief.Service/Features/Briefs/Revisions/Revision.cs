@@ -44,7 +44,12 @@ internal sealed record Revision
     /// <summary>The brief as it was computed, as the API gives it, word for word.</summary>
     public required string Content { get; init; }
 
+    /// <summary>The hash of the revision before, of this brief or of the one whose place this one took.</summary>
     public string? PreviousHash { get; init; }
+
+    /// <summary>The other brief of this field and day whose place this one took; null where there was none.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? Replaces { get; init; }
 
     /// <summary>What was signed, word for word: this record as JSON. Its hash stands for the whole.</summary>
     [JsonIgnore]

@@ -11,22 +11,26 @@ internal sealed class RevisionStore
     private const string Withdrawn = "withdrawals";
 
     private readonly Database _database;
+    private readonly DayHeadStore _heads;
 
-    public RevisionStore(Database database)
+    public RevisionStore(Database database, DayHeadStore heads)
     {
-        _database = database;
+        (_database, _heads) = (database, heads);
         database.Write(Collection, revisions =>
         {
             revisions.EnsureIndex("brief");
             revisions.EnsureIndex("date");
             revisions.EnsureIndex("signedAt");
         });
+        if (heads.IsEmpty && !IsEmpty)
+            MakeHeads();
     }
 
-    /// <summary>Adds a revision; it is on the disk when this returns.</summary>
-    /// <exception cref="LiteException">There is one of that number already.</exception>
-    public void Add(Revision revision) =>
-        _database.Write(Collection, revisions => revisions.Insert(new BsonDocument
+    /// <summary>Adds a revision as the one that holds for its field and day; it is on the disk when this returns.</summary>
+    /// <exception cref="LiteException">One of that number has been signed for the field and day already.</exception>
+    public void Add(Revision revision) => _database.Together(collection =>
+    {
+        collection(Collection).Insert(new BsonDocument
         {
             ["_id"] = revision.Id,
             ["brief"] = revision.BriefId,
@@ -36,45 +40,39 @@ internal sealed class RevisionStore
             ["signedAt"] = revision.SignedAt.ToUnixTimeMilliseconds(),
             ["text"] = revision.Text,
             ["hash"] = revision.Hash,
-        }));
+        });
+        DayHeadStore.Put(collection, DayHead.Of(revision, revision.Number));
+    });
 
     public Revision? Find(string briefId, int number) =>
         _database.Collection(Collection).FindById(Revision.IdOf(briefId, number)) is { } found ? Of(found) : null;
 
-    /// <summary>The revision that holds; null when none was signed.</summary>
-    public Revision? Latest(string briefId) => Of(briefId) is [.., var latest] ? latest : null;
+    /// <summary>The last revision of a brief; null when none was signed. Another brief may have taken its place since.</summary>
+    public Revision? Latest(string briefId) =>
+        _database.Collection(Collection).Find(Query.EQ("brief", briefId)).MaxBy(found => found["number"].AsInt32) is { } last ? Of(last) : null;
+
+    /// <summary>The revision that holds for a field and day, withdrawn or not; null when none was signed.</summary>
+    public Revision? Holding(string siteId, DateOnly date) => _heads.Find(siteId, date) is { } head ? Find(head.BriefId, head.Number) : null;
+
+    /// <summary>Everything signed for a field and day, each in place of the one before.</summary>
+    public IReadOnlyList<Revision> OfDay(string siteId, DateOnly date) =>
+        [.. OrderOf(siteId, date).Select(one => Find(one.BriefId, one.Number)).OfType<Revision>()];
+
+    /// <summary>The same, by brief and number only.</summary>
+    public IReadOnlyList<(string BriefId, int Number)> OrderOf(string siteId, DateOnly date) => _heads.OrderOf(siteId, date);
+
+    /// <summary>The revision whose place this one took; null for the first of its field and day.</summary>
+    public Revision? Before(Revision revision) => OrderOf(revision.SiteId, revision.Date)
+        .TakeWhile(one => one != (revision.BriefId, revision.Number)).TakeLast(1).Select(one => Find(one.BriefId, one.Number)).SingleOrDefault();
 
     /// <summary>All revisions of a brief, the first first.</summary>
     public IReadOnlyList<Revision> Of(string briefId) =>
         [.. _database.Collection(Collection).Find(Query.EQ("brief", briefId)).Select(Of).OrderBy(revision => revision.Number)];
 
-    /// <summary>The revisions that hold for a day, the last signed first.</summary>
-    public IReadOnlyList<Revision> HoldingOn(DateOnly date) =>
-        [.. Holding(_database.Collection(Collection).Find(Query.EQ("date", date.DayNumber)))];
-
-    /// <summary>The revisions that hold on the latest days, newest day first.</summary>
-    public IReadOnlyList<Revision> Newest(int most = 200) =>
-        [.. Holding(_database.Collection(Collection).Query().OrderByDescending("date").Limit(most).ToEnumerable()).OrderByDescending(revision => revision.Date)];
-
     public bool IsEmpty => _database.Collection(Collection).Count() == 0;
 
-    /// <summary>Of the revisions that hold, the one of the latest day that was signed last; of one site or of any. Opens no
-    /// more days than needed.</summary>
-    public Revision? Newest(string? site)
-    {
-        var before = Query.LT("date", int.MaxValue);
-        while (_database.Collection(Collection).Query().Where(site is null ? before : Query.And(before, Query.EQ("site", site)))
-            .OrderByDescending("date").FirstOrDefault() is { } newest)
-        {
-            var date = newest["date"].AsInt32;
-            var holding = HoldingOn(DateOnly.FromDayNumber(date)).Where(revision => Latest(revision.BriefId)!.Id == revision.Id);
-            if (holding.FirstOrDefault(revision => site is null || revision.SiteId == site) is { } found)
-                return found;
-            before = Query.LT("date", date);
-        }
-
-        return null;
-    }
+    /// <summary>Whether a brief was ever signed.</summary>
+    public bool IsSigned(string briefId) => _database.Collection(Collection).Exists(Query.EQ("brief", briefId));
 
     /// <summary>Everything signed since a moment, oldest first: for those who pass it on.</summary>
     public IReadOnlyList<Revision> SignedSince(DateTimeOffset moment) =>
@@ -101,8 +99,12 @@ internal sealed class RevisionStore
     /// <summary>Removes a revision for good, because an administrator set that it is not kept so long.</summary>
     public void Forget(Revision revision)
     {
-        _database.Write(Collection, revisions => revisions.Delete(revision.Id));
-        _database.Write(Withdrawn, withdrawals => withdrawals.Delete(revision.BriefId));
+        _database.Together(collection =>
+        {
+            collection(Collection).Delete(revision.Id);
+            collection(Withdrawn).Delete(revision.BriefId);
+            DayHeadStore.Forget(collection, revision);
+        });
     }
 
     /// <summary>What was signed last for a site, the newest first, replaced revisions too.</summary>
@@ -116,13 +118,17 @@ internal sealed class RevisionStore
             .Select(found => (found["_id"].AsString, JsonSerializer.Deserialize<Withdrawal>(found["withdrawal"].AsString, Json.Line)!)),
     ];
 
-    public void Withdraw(string briefId, Withdrawal withdrawal) =>
+    /// <summary>Takes back the brief that a revision is the last of.</summary>
+    public void Withdraw(Revision latest, Withdrawal withdrawal)
+    {
         _database.Write(Withdrawn, withdrawals => withdrawals.Upsert(new BsonDocument
         {
-            ["_id"] = briefId,
+            ["_id"] = latest.BriefId,
             ["at"] = withdrawal.At.ToUnixTimeMilliseconds(),
             ["withdrawal"] = JsonSerializer.Serialize(withdrawal, Json.Line),
         }));
+        _heads.Withdraw(latest.SiteId, latest.Date, latest.BriefId);
+    }
 
     /// <summary>A brief that is signed again is no longer withdrawn.</summary>
     public Withdrawal? WithdrawalOf(string briefId) =>
@@ -132,10 +138,21 @@ internal sealed class RevisionStore
             ? withdrawal
             : null;
 
-    private static IEnumerable<Revision> Holding(IEnumerable<BsonDocument> documents) =>
-        documents.GroupBy(document => document["brief"].AsString)
-            .Select(brief => Of(brief.MaxBy(document => document["number"].AsInt32)!))
-            .OrderByDescending(revision => revision.SignedAt);
+    /// <summary>For revisions that were signed before one of a field and day took the place of another: the last signed holds.</summary>
+    private void MakeHeads()
+    {
+        var days = _database.Collection(Collection).FindAll().Select(Of).GroupBy(revision => (revision.SiteId, revision.Date)).ToArray();
+        foreach (var day in days)
+        {
+            var place = 0;
+            foreach (var revision in day.OrderBy(revision => revision.SignedAt).ThenBy(revision => revision.Number))
+            {
+                place = Math.Max(place + 1, revision.Number);
+                var head = DayHead.Of(revision, place) with { IsWithdrawn = WithdrawalOf(revision.BriefId) is not null };
+                _database.Together(collection => DayHeadStore.Put(collection, head));
+            }
+        }
+    }
 
     private static Revision Of(BsonDocument document) => Revision.Open(document["text"].AsString, document["hash"].AsString);
 }

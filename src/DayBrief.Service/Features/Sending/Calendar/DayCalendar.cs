@@ -9,7 +9,7 @@ namespace DayBrief.Service.Features.Sending.Calendar;
 /// <summary>Signed briefs as a calendar of their key times.</summary>
 internal sealed class DayCalendar(RevisionStore revisions, BriefDesk desk, Installation installation)
 {
-    /// <param name="holding">The revision that holds of each brief.</param>
+    /// <param name="holding">The revision that holds of each field and day.</param>
     /// <param name="name">The field's.</param>
     /// <param name="language">Of the texts.</param>
     /// <param name="link">The address of a brief.</param>
@@ -36,9 +36,9 @@ internal sealed class DayCalendar(RevisionStore revisions, BriefDesk desk, Insta
     {
         var withdrawn = revisions.WithdrawalOf(holding.BriefId) is not null;
         var now = Of(holding).ToArray();
-        var gone = revisions.Of(holding.BriefId)
-            .Where(earlier => earlier.Number < holding.Number)
-            .OrderByDescending(earlier => earlier.Number)
+        var gone = revisions.OfDay(holding.SiteId, holding.Date)
+            .TakeWhile(earlier => earlier.Id != holding.Id)
+            .Reverse()
             .SelectMany(Of)
             .DistinctBy(earlier => earlier.Key)
             .Where(earlier => Array.TrueForAll(now, happening => happening.Key != earlier.Key))
@@ -51,10 +51,11 @@ internal sealed class DayCalendar(RevisionStore revisions, BriefDesk desk, Insta
 
     private void Write(CalendarText text, CalendarEvent happening, Revision revision, string link)
     {
+        // One UID for a field and day, whichever brief it comes from: what another brief says takes the place of the event.
         // RFC 5546, 2.1.5: of two with one SEQUENCE the later DTSTAMP counts; a withdrawal makes no revision.
         var stamp = revisions.WithdrawalOf(revision.BriefId)?.At ?? revision.SignedAt;
         text.Line("BEGIN", "VEVENT")
-            .Line("UID", installation.IdOf($"event {revision.BriefId} {happening.Key}").ToString())
+            .Line("UID", installation.IdOf($"event {revision.SiteId} {revision.Date:yyyy-MM-dd} {happening.Key}").ToString())
             .Time("DTSTAMP", stamp)
             .Time("LAST-MODIFIED", stamp)
             .Line("SEQUENCE", revision.Number.ToString(CultureInfo.InvariantCulture))

@@ -12,7 +12,7 @@ namespace DayBrief.Service.Features.Sending.Calendar;
 /// <summary>The key times of a site's signed briefs of today and later, else of its newest; or of one brief.</summary>
 internal static class ShowCalendar
 {
-    private const int Looked = 30;
+    private const int Most = 30;
 
     internal static void Map(WebApplication app)
     {
@@ -21,21 +21,23 @@ internal static class ShowCalendar
     }
 
     private static Results<FileContentHttpResult, RazorComponentResult<NotFoundPage>> OfSite(
-        string site, HttpContext context, SiteStore sites, RevisionStore revisions, DayCalendar calendar, PublicAddress address, BriefDesk desk)
+        string site, HttpContext context, SiteStore sites, RevisionStore revisions, DayHeadStore heads, DayCalendar calendar, PublicAddress address, BriefDesk desk)
     {
-        var last = revisions.LastOfSite(site, Looked).GroupBy(revision => revision.BriefId).Select(brief => brief.MaxBy(revision => revision.Number)!).ToArray();
-        if (last.Length == 0 || sites.Find(site) is not { Sending.Calendar: true } field)
+        if (sites.Find(site) is not { Sending.Calendar: true } field)
             return NotFoundPage.Result("page [not found]");
         var today = LocalClock.DateAt(desk.Now, field.ToSite().TimeZone);
-        var newest = last.Max(revision => revision.Date);
-        var shown = last.Where(revision => revision.Date >= (today < newest ? today : newest)).OrderBy(revision => revision.Date);
-        return File(shown, field, context, calendar, address);
+        DayHead[] shown = [.. heads.Between(today, DateOnly.MaxValue, site).OrderBy(head => head.Date).Take(Most)];
+        if (shown.Length == 0)
+            shown = [.. heads.Before(today, site).Take(1)];
+        return shown.Length == 0
+            ? NotFoundPage.Result("page [not found]")
+            : File(shown.Select(head => revisions.Find(head.BriefId, head.Number)!), field, context, calendar, address);
     }
 
     private static Results<FileContentHttpResult, RazorComponentResult<NotFoundPage>> OfBrief(
         string id, HttpContext context, SiteStore sites, RevisionStore revisions, DayCalendar calendar, PublicAddress address) =>
         revisions.Latest(id) is { } latest && sites.Find(latest.SiteId) is { Sending.Calendar: true } field
-            ? File([latest], field, context, calendar, address)
+            ? File([revisions.Holding(latest.SiteId, latest.Date) ?? latest], field, context, calendar, address)
             : NotFoundPage.Result("page [not found]");
 
     private static string? SiteOf(HttpContext context) =>

@@ -5,7 +5,7 @@ using System.Xml.Linq;
 
 namespace DayBrief.Service.Features.Sending.Feed;
 
-/// <summary>A feed as Atom 1.0 [RFC4287].</summary>
+/// <summary>A feed as Atom 1.0 [RFC4287]; what took an entry's place is linked as [RFC5829] names it.</summary>
 internal sealed record AtomFeed(Guid Id, string Title, DateTimeOffset Updated, string Author, string Self, string Page, string LanguageCode, IReadOnlyList<FeedEntry> Entries)
 {
     public const string MediaType = "application/atom+xml; charset=utf-8";
@@ -36,10 +36,11 @@ internal sealed record AtomFeed(Guid Id, string Title, DateTimeOffset Updated, s
         Atom + "entry",
         Text("id", $"urn:uuid:{entry.Id}"),
         Text("title", entry.Title),
-        Text("updated", Time(entry.At)),
+        Text("updated", Time(entry.ChangedAt)),
         Text("published", Time(entry.At)),
         new XElement(Atom + "author", Text("name", entry.Author)),
         Link("alternate", entry.Link, "text/html"),
+        entry.Successor is { } successor ? Link("successor-version", successor, "text/html") : null,
         new XElement(Atom + "category", new XAttribute("term", entry.Kind)),
         new XElement(Atom + "summary", new XAttribute("type", "text"), Clean(entry.Summary)));
 

@@ -8,7 +8,7 @@ using LiteDB;
 namespace DayBrief.Service.Features.Sending.Feed;
 
 /// <summary>The words of feed entries. Made once and kept: thirty days need not be computed again after a restart, and an entry
-/// never says anything else than before.</summary>
+/// says the same as before, or that another has taken its place.</summary>
 internal sealed class FeedEntryStore(Database database, BriefDesk desk)
 {
     private const string Collection = "feedEntries";

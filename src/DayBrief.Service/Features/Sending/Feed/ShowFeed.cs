@@ -20,7 +20,7 @@ internal static class ShowFeed
         .ExcludeFromDescription();
 
     private static Results<FileContentHttpResult, RazorComponentResult<NotFoundPage>> Handle(
-        string site, HttpContext context, SiteStore sites, NoticeStore notices, FeedEntryStore words, PublicAddress address, Installation installation)
+        string site, HttpContext context, SiteStore sites, NoticeStore notices, DayHeadStore heads, FeedEntryStore words, PublicAddress address, Installation installation)
     {
         if (sites.Find(site) is not { Sending.Feed: true } field)
             return NotFoundPage.Result("page [not found]");
@@ -30,7 +30,7 @@ internal static class ShowFeed
         var feed = new AtomFeed(
             installation.IdOf($"feed {site}"),
             language.Say($"{name}: soaring briefs"),
-            entries is [var newest, ..] ? newest.At : installation.Since,
+            entries.Length > 0 ? entries.Max(entry => entry.ChangedAt) : installation.Since,
             name,
             address.Link($"{path}/feed.atom", context.Request),
             address.Link(path, context.Request),
@@ -43,7 +43,24 @@ internal static class ShowFeed
         {
             var (title, summary) = words.TextOf(notice, language);
             var link = address.Link($"/briefs/{notice.Revision.BriefId}/revisions/{notice.Revision.Number}", context.Request);
-            return new(installation.IdOf($"feed {notice.Id}"), title, notice.At, notice.By, Choice.NameOf(notice.Kind), link, summary);
+            var entry = new FeedEntry(installation.IdOf($"feed {notice.Id}"), title, notice.At, notice.By, Choice.NameOf(notice.Kind), link, summary);
+            return notice.Withdrawal is null && heads.Find(notice.Revision.SiteId, notice.Revision.Date) is { } head && head.RevisionId != notice.Revision.Id
+                ? Replaced(entry, head, language, address.Link($"/briefs/{head.BriefId}", context.Request))
+                : entry;
         }
+    }
+
+    /// <summary>An entry that no longer holds says so before everything else, and is new to those who have read it.</summary>
+    private static FeedEntry Replaced(FeedEntry entry, DayHead head, Language language, string successor)
+    {
+        var said = language.Say($"Replaced by revision {head.Number}, signed by {head.SignedBy}: {successor}");
+        return entry with
+        {
+            Title = language.Say($"Replaced: {entry.Title}"),
+            ChangedAt = head.SignedAt,
+            Kind = "replaced",
+            Summary = $"{said}\n{entry.Summary}",
+            Successor = successor,
+        };
     }
 }

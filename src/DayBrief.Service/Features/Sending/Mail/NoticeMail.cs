@@ -11,7 +11,7 @@ using MimeKit;
 namespace DayBrief.Service.Features.Sending.Mail;
 
 /// <summary>A notice as a mail: short text, the same as HTML, and the very sheet that was signed.</summary>
-internal sealed class NoticeMail(PublishedFiles files, PublicAddress address, Installation installation)
+internal sealed class NoticeMail(PublishedFiles files, RevisionStore revisions, PublicAddress address, Installation installation)
 {
     /// <exception cref="SendFailedException">The signed sheet is not there.</exception>
     public async Task<MimeMessage> MessageAsync(Notice notice, MadeBrief made, SiteJson site, MailboxAddress from, string to)
@@ -41,15 +41,19 @@ internal sealed class NoticeMail(PublishedFiles files, PublicAddress address, In
     /// <summary>The same for the same revision: a mail that comes twice is seen to be one.</summary>
     internal string IdOf(string noticeId, MailboxAddress from) => $"{installation.IdOf($"mail {noticeId}")}@{from.Domain}";
 
-    /// <summary>All mails of a brief hang together in the reader's mailbox, whichever of them arrived.</summary>
+    /// <summary>All mails of a field's day hang together in the reader's mailbox, whichever of them arrived.</summary>
     private void Thread(MimeMessage message, Notice notice, MailboxAddress from)
     {
         if (notice.Kind == AnnouncementKind.Published)
             return;
-        var last = notice.Withdrawal is null ? notice.Revision.Number - 1 : notice.Revision.Number;
-        for (var number = 1; number <= last; number++)
-            message.References.Add(IdOf(Revision.IdOf(notice.Revision.BriefId, number), from));
-        message.InReplyTo = IdOf(Revision.IdOf(notice.Revision.BriefId, last), from);
+        string[] before =
+        [
+            .. revisions.OrderOf(notice.Revision.SiteId, notice.Revision.Date)
+                .TakeWhile(one => one != (notice.Revision.BriefId, notice.Revision.Number)).Select(one => Revision.IdOf(one.BriefId, one.Number)),
+            .. notice.Withdrawal is null ? [] : new[] { notice.Revision.Id },
+        ];
+        message.References.AddRange(before.Select(id => IdOf(id, from)));
+        message.InReplyTo = before.Length > 0 ? IdOf(before[^1], from) : null;
     }
 
     /// <summary>The PDF as it was signed, by the hash that was written beside it.</summary>

@@ -55,6 +55,7 @@ internal sealed record NoticeText
         return notice.Kind switch
         {
             AnnouncementKind.Withdrawn => language.Say($"{field}, {day}: brief withdrawn (revision {number})"),
+            AnnouncementKind.Amended when notice.Revision.Replaces is not null => language.Say($"{field}, {day}: brief replaced, revision {number}"),
             AnnouncementKind.Amended => language.Say($"{field}, {day}: brief amended, revision {number}"),
             _ => language.Say($"{field}, {day}: brief, revision {number}"),
         };

@@ -32,6 +32,9 @@ internal sealed record WebhookBody
 
     public required string? Sentence { get; init; }
 
+    /// <summary>Id of the other brief of this field and day whose place it took; null where there was none.</summary>
+    public required string? Replaces { get; init; }
+
     /// <summary>Against the revision before.</summary>
     public required IReadOnlyList<RevisionChange> Changes { get; init; }
 
@@ -61,6 +64,7 @@ internal sealed record WebhookBody
             WithdrawnBy = notice.Withdrawal?.By,
             WithdrawnAt = notice.Withdrawal?.At,
             Reason = notice.Reason,
+            Replaces = revision.Replaces,
             Sentence = text.Sentence,
             Changes = text.Changes,
             Hash = revision.Hash,
