@@ -19,7 +19,11 @@ internal sealed class SignedBriefs : IAsyncDisposable
     public ValueTask DisposeAsync() => Host.DisposeAsync();
 
     /// <summary>A brief for today, of the demonstration's ascent and field.</summary>
-    public async Task<string> SignAsync(string? site = null)
+    /// <param name="site">Another field.</param>
+    /// <param name="reason">Why it takes the place of one that was signed before.</param>
+    /// <param name="date">Another day.</param>
+    /// <param name="judgement">What the instructor overrules.</param>
+    public async Task<string> SignAsync(string? site = null, string? reason = null, DateOnly? date = null, JudgementJson? judgement = null)
     {
         var invented = Host.Get<BriefStore>().Find(DemonstrationDays.First)!.Inputs!;
         var made = Host.Get<BriefDesk>().Make(invented with
@@ -27,9 +31,11 @@ internal sealed class SignedBriefs : IAsyncDisposable
             Demonstration = false,
             PreparedBy = "Ada Invented",
             PreparedAt = Clock.Now,
+            Date = date ?? invented.Date,
+            Judgement = judgement,
             Site = site is null ? invented.Site : invented.Site with { Id = site, Name = $"Field {site}" },
         });
-        await SignDraftAsync(made.Id!, null);
+        await SignDraftAsync(made.Id!, reason);
         return made.Id!;
     }
 

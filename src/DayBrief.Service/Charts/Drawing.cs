@@ -37,6 +37,9 @@ internal sealed class Drawing(double width, double height, string title, string 
     public void Text(double x, double y, string text, TextStyle style) =>
         _marks.Add(new TextMark(new(x, y), text, style));
 
+    /// <summary>One thing of another drawing.</summary>
+    public void Add(Mark mark) => _marks.Add(mark);
+
     /// <summary>Fills a polygon with parallel lines, which a photocopy keeps.</summary>
     /// <param name="points">The polygon.</param>
     /// <param name="spacing">Distance between the lines.</param>

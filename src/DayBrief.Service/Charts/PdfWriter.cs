@@ -1,5 +1,6 @@
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
+using PdfSharp.Pdf.IO;
 
 namespace DayBrief.Service.Charts;
 
@@ -21,6 +22,23 @@ internal static class PdfWriter
             page.Height = XUnit.FromPoint(drawing.Height);
             using var graphics = XGraphics.FromPdfPage(page);
             foreach (var mark in drawing.Marks)
+                Draw(graphics, mark);
+        }
+
+        using var stream = new MemoryStream();
+        document.Save(stream);
+        return stream.ToArray();
+    }
+
+    /// <summary>A PDF that was written before, with a drawing over each of its pages.</summary>
+    public static byte[] Over(byte[] pdf, Drawing overlay)
+    {
+        Typeface.Register();
+        using var document = PdfReader.Open(new MemoryStream(pdf), PdfDocumentOpenMode.Modify);
+        foreach (var page in document.Pages)
+        {
+            using var graphics = XGraphics.FromPdfPage(page, XGraphicsPdfPageOptions.Append);
+            foreach (var mark in overlay.Marks)
                 Draw(graphics, mark);
         }
 

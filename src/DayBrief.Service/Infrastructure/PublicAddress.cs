@@ -22,6 +22,9 @@ internal sealed class PublicAddress
             : throw new UnusableSettingException($"{Setting} must be an address such as https://brief.example.org; it is \"{text}\".");
     }
 
+    /// <summary>The administrator has said where readers find the service.</summary>
+    public bool IsSet => _configured is not null;
+
     /// <summary>The address of a path of ours; null when none is set.</summary>
     public string? Link(string path) => _configured is null ? null : _configured + path;
 

@@ -19,7 +19,7 @@ internal static class DraftAccess
     private static bool IsHidden(HttpContext context) =>
         context.GetRouteValue("id") is string id
         && context.RequestServices.GetRequiredService<BriefStore>().Find(id) is { Demonstration: false }
-        && context.RequestServices.GetRequiredService<RevisionStore>().Latest(id) is null
+        && !context.RequestServices.GetRequiredService<RevisionStore>().IsSigned(id)
         && (HttpMethods.IsGet(context.Request.Method) || HttpMethods.IsHead(context.Request.Method))
         && !MayRead(context);
 

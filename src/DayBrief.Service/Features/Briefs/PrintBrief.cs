@@ -15,6 +15,9 @@ internal static class PrintBrief
         app.MapGet("/briefs/{id}/sheet.pdf", ShowPdf).ExcludeFromDescription();
     }
 
+    /// <summary>Where a sheet leads: to what holds for the field whenever somebody looks, not to the one brief that was printed.</summary>
+    internal static string PathOf(MadeBrief made) => $"/fields/{Uri.EscapeDataString(made.Brief.Site.Id)}";
+
     internal static byte[] Pdf(MadeBrief made, Drawing sheet) => PdfWriter.Write(
         sheet.Title, made.Brief.PreparedBy ?? "DayBrief", made.Brief.PreparedAt, sheet);
 
@@ -29,6 +32,7 @@ internal static class PrintBrief
             [nameof(SheetPage.Id)] = id,
             [nameof(SheetPage.Language)] = Language.Of(request, made.Brief.Site.Language),
             [nameof(SheetPage.Sheet)] = Drawn(made, desk, address, request, units),
+            [nameof(SheetPage.Warning)] = AddressWarning.Of(address, request, Language.Of(request, made.Brief.Site.Language)),
         });
     }
 
@@ -39,12 +43,17 @@ internal static class PrintBrief
         if (desk.Find(id) is not { } made)
             return NotFoundPage.Result("brief [not found]");
         var pdf = made.Standing is { IsAsSigned: false, Revision: { } revision } ? files.Read(revision, ".pdf") : null;
+        if (pdf is not null && made.Standing!.IsVoid)
+            pdf = PdfWriter.Over(pdf, VoidStamp.Alone(made, desk.Now, ReaderOf(made, request, units)));
         return TypedResults.File(pdf ?? Pdf(made, Drawn(made, desk, address, request, units)), "application/pdf");
     }
 
-    private static Drawing Drawn(MadeBrief made, BriefDesk desk, PublicAddress address, HttpRequest request, string? units) => BriefSheet.Draw(
-        made,
-        Reader.Of(made.Brief.Site, units, Language.Of(request, made.Brief.Site.Language)),
-        address.Link($"/briefs/{made.Id}", request),
-        desk.Now);
+    private static Drawing Drawn(MadeBrief made, BriefDesk desk, PublicAddress address, HttpRequest request, string? units)
+    {
+        var reader = ReaderOf(made, request, units);
+        return VoidStamp.Over(BriefSheet.Draw(made, reader, address.Link(PathOf(made), request), desk.Now), made, desk.Now, reader);
+    }
+
+    private static Reader ReaderOf(MadeBrief made, HttpRequest request, string? units) =>
+        Reader.Of(made.Brief.Site, units, Language.Of(request, made.Brief.Site.Language));
 }

@@ -49,12 +49,12 @@ internal static class PrintTechnique
         var reader = Reader.Of(made.Brief.Site, UnitsChoice.Of(request), Language.Of(request, made.Brief.Site.Language));
         var view = TechniqueView.For(made.Brief, pilot, reader.Figures, technique, jobs);
         return view?.Facts is { Study.CentredClimbMs: > 0 } facts
-            ? TechniqueSheet.Draw(
+            ? VoidStamp.Over(TechniqueSheet.Draw(
                 facts,
                 reader.Say($"How to fly it: {made.Brief.Site.Name}"),
                 reader.Say($"{reader.Date(made.Brief.Date)}, for a {GliderText.Name(pilot.Glider, reader.Language)}, variometer {pilot.Variometer.LagS:0.#} s."),
                 BriefBanners.Of(made, now, reader).Select(banner => banner.Text),
-                reader[Advice.Standing])
+                reader[Advice.Standing]), made, now, reader)
             : null;
     }
 }

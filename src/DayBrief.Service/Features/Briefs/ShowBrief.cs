@@ -1,3 +1,6 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using DayBrief.Service.Features.Briefs.Revisions;
 using DayBrief.Service.Infrastructure;
 
 namespace DayBrief.Service.Features.Briefs;
@@ -19,10 +22,18 @@ internal static class ShowBrief
     private static IResult ShowJson(string id, BriefDesk desk) => desk.Find(id) switch
     {
         null => TypedResults.Problem(Problem.NotFound($"No brief is kept under \"{id}\".")),
-        // A later program that computes other figures gives what was signed.
-        { Standing: { IsAsSigned: false, Revision: { } revision } } => TypedResults.Content(revision.Content, "application/json; charset=utf-8"),
+        // A later program that computes other figures gives what was signed, and how it stands now.
+        { Standing: { IsAsSigned: false, Revision: { } revision } standing } => TypedResults.Content(AsSigned(revision, standing), "application/json; charset=utf-8"),
         { } made => TypedResults.Ok(BriefJson.Of(made)),
     };
+
+    private static string AsSigned(Revision revision, Standing standing)
+    {
+        var content = JsonNode.Parse(revision.Content)!.AsObject();
+        content["standing"] = JsonSerializer.SerializeToNode(StandingJson.Of(standing), Json.Line);
+        content["replacedBy"] = standing.ReplacedBy?.BriefId;
+        return content.ToJsonString(Json.Line);
+    }
 
     private static IResult ShowCurrent(HttpContext context, string? site, CurrentBrief current, BriefPages pages) =>
         current.For(site, context) is { } made

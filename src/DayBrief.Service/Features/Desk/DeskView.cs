@@ -27,6 +27,15 @@ internal sealed record DeskView(Kept Kept, Reader Reader, DateTimeOffset Now)
 
     public Revision? Latest { get; init; }
 
+    /// <summary>What holds for the draft's field and day; null while nothing was signed for it.</summary>
+    public DayHead? Holding { get; init; }
+
+    /// <summary>Another brief holds for the draft's field and day: signing puts this one in its place.</summary>
+    public bool Replaces => Holding is { } holding && holding.BriefId != Kept.Draft.Id;
+
+    /// <summary>Where what is printed leads to, and what is the matter with that; null where all is well.</summary>
+    public string? AddressWarning { get; init; }
+
     public Withdrawal? Withdrawal { get; init; }
 
     /// <summary>The name that goes under the brief; null when nobody has signed in who may sign.</summary>
@@ -52,8 +61,8 @@ internal sealed record DeskView(Kept Kept, Reader Reader, DateTimeOffset Now)
 
 /// <summary>Puts the desk's view together.</summary>
 internal sealed class DeskViews(
-    SiteStore sites, AscentChooser ascents, RevisionStore revisions, BriefStore briefs, DayNews news, BriefDesk desk, TechniqueDesk technique,
-    IBackgroundJobClient jobs)
+    SiteStore sites, AscentChooser ascents, RevisionStore revisions, DayHeadStore heads, BriefStore briefs, DayNews news, BriefDesk desk,
+    TechniqueDesk technique, IBackgroundJobClient jobs, PublicAddress address)
 {
     /// <summary>Two people within this time are told of each other. Common practice, no source.</summary>
     private static readonly TimeSpan StillAtIt = TimeSpan.FromMinutes(15);
@@ -67,6 +76,8 @@ internal sealed class DeskViews(
         {
             Sites = sites.All(),
             Latest = revisions.Latest(kept.Draft.Id),
+            Holding = heads.Find(kept.Draft.SiteId, kept.Draft.Date),
+            AddressWarning = Briefs.AddressWarning.Of(address, context.Request, reader.Language),
             Withdrawal = revisions.WithdrawalOf(kept.Draft.Id),
             SignsAs = who is { ByKey: false, Role: >= Role.Instructor } ? who.Name : null,
             Flags = news.Of(kept.Draft.SiteId, kept.Draft.Date, reader.Zone, reader.Language),

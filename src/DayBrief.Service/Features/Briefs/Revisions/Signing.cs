@@ -114,7 +114,7 @@ internal sealed class Signing(
     {
         var made = desk.Of(revision);
         var reader = Reader.Of(made.Brief.Site, null, Language.Named(made.Brief.Site.Language));
-        var sheet = BriefSheet.Draw(made, reader, address.Link($"/briefs/{revision.BriefId}"), revision.SignedAt);
+        var sheet = BriefSheet.Draw(made, reader, address.Link(PrintBrief.PathOf(made)), revision.SignedAt);
         files.Write(
             revision,
             soundings.Bytes(revision.Inputs.SoundingId),

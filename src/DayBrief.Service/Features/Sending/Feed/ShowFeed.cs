@@ -58,7 +58,6 @@ internal static class ShowFeed
         {
             Title = language.Say($"Replaced: {entry.Title}"),
             ChangedAt = head.SignedAt,
-            Kind = "replaced",
             Summary = $"{said}\n{entry.Summary}",
             Successor = successor,
         };

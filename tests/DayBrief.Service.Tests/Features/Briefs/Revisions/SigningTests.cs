@@ -2,6 +2,7 @@ using System.Net;
 using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using DayBrief.Service.Infrastructure;
 using UglyToad.PdfPig;
 
@@ -113,6 +114,7 @@ public sealed class SigningTests : IAsyncLifetime
         var earlier = (now with
         {
             BriefId = "earlier",
+            Number = 2,
             ProgramVersion = "0.0.1",
             Content = now.Content.Replace("Broad", "Wide", StringComparison.Ordinal),
         }).Sealed();
@@ -121,7 +123,10 @@ public sealed class SigningTests : IAsyncLifetime
         var page = await _host.Client().GetStringAsync("/briefs/earlier", Stopping);
         Assert.Contains("as it was signed", page);
         Assert.Contains("by DayBrief 0.0.1", page);
-        Assert.Equal(earlier.Content, await _host.Client().GetStringAsync("/api/v1/briefs/earlier", Stopping));
+        var json = JsonNode.Parse(await _host.Client().GetStringAsync("/api/v1/briefs/earlier", Stopping))!.AsObject();
+        Assert.Equal("amended", (string?)json["standing"]!["state"]);
+        json["standing"] = null;
+        Assert.Equal(earlier.Content, json.ToJsonString(Json.Line));
     }
 
     [Fact]
