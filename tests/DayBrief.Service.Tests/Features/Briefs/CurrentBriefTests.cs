@@ -91,7 +91,7 @@ public sealed class CurrentBriefTests
             Assert.True(page < 10, "the list ends");
             var text = await (await client.GetAsync(path, Stopping)).TextAsync(HttpStatusCode.OK);
             pages += text;
-            path = System.Text.RegularExpressions.Regex.Match(text, "/briefs\\?before=[0-9-]+").Value;
+            path = System.Text.RegularExpressions.Regex.Match(text, "href=\"(/briefs\\?before=[0-9-]+)\">").Groups[1].Value;
         }
 
         Assert.Contains($"/briefs/{first}\"", pages, StringComparison.Ordinal);
