@@ -14,8 +14,8 @@ internal static class VoidStamp
     /// <summary>"Withdrawn" or "Replaced"; null for a brief that holds.</summary>
     public static string? Word(MadeBrief made, Reader reader) => made.Standing switch
     {
-        { IsReplaced: true } => reader["Replaced [across a page]"],
-        { Withdrawal: not null } => reader["Withdrawn [across a page]"],
+        { IsReplaced: true } => reader["replaced"].ToUpper(reader.Language.Culture),
+        { Withdrawal: not null } => reader["withdrawn"].ToUpper(reader.Language.Culture),
         _ => null,
     };
 
