@@ -1,3 +1,4 @@
+using DayBrief.Flight.Gliders;
 using DayBrief.Units;
 
 namespace DayBrief.Days;
@@ -80,4 +81,14 @@ public sealed record CirclingLimits
 /// <param name="LowMarginPct">Least margin over the stall in the turn low down, per cent.</param>
 /// <param name="LowBelow">Height up to which it is low.</param>
 public sealed record CirclingRule(
-    Height LeastHeight, bool LeastHeightSet, double SteepestBankDegrees, bool SteepestBankSet, double LowMarginPct, Height LowBelow);
+    Height LeastHeight, bool LeastHeightSet, double SteepestBankDegrees, bool SteepestBankSet, double LowMarginPct, Height LowBelow)
+{
+    /// <summary>The same for what computes circles.</summary>
+    public CircleLimits Circles => new()
+    {
+        SteepestBankDeg = SteepestBankDegrees,
+        LeastHeight = LeastHeight,
+        LowBelow = LowBelow,
+        LowMarginPct = LowMarginPct,
+    };
+}

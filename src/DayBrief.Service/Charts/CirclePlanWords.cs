@@ -13,7 +13,7 @@ internal static class CirclePlanWords
         yield return input.TurnsRight
             ? say.Say($"Seen from above, to scale, in a right turn. Lift reaches {edge} from the core.")
             : say.Say($"Seen from above, to scale, in a left turn. Lift reaches {edge} from the core.");
-        yield return say.Say($"The circle has a radius of {Length(input.CircleRadiusM)}; its centre is {Length(input.OffsetM)} from the core.");
+        yield return say.Say($"The circle is drawn to the same scale; its centre is {Length(input.OffsetM)} from the core.");
         yield return input.Seconds is var (lag, wait, level)
             ? say.Say($"The weakest air is felt {input.LagDeg:0}° of turn after it was passed ({lag:0.0} s); begin to roll out {input.RollOutAfterDeg:0}° after that ({wait:0.0} s), wings level for {level:0.0} s,")
             : say.Say($"The weakest air is felt {input.LagDeg:0}° of turn after it was passed; begin to roll out {input.RollOutAfterDeg:0}° after that, wings level,");

@@ -44,6 +44,10 @@ internal readonly record struct Figures(HeightUnit Unit, Language Language)
     /// <summary>A vertical speed with its unit.</summary>
     public string Vertical(double metresPerSecond) => $"{VerticalFigure(metresPerSecond)} {Rounding.VerticalUnit}";
 
+    /// <summary>A height that must not be undercut, rounded up to a step of the unit, with its unit.</summary>
+    public string AtLeast(double metres, double step) =>
+        $"{(Math.Ceiling((Unit.FromMetres(metres) / step) - 1e-6) * step).ToString("N0", Language.Culture)} {Unit.Name()}";
+
     /// <summary>The figure of a vertical speed alone.</summary>
     public string VerticalFigure(double metresPerSecond) => Rounding.Vertical(metresPerSecond).ToString("0.0", Language.Culture);
 

@@ -109,7 +109,7 @@ internal static class ThermalSection
         plot.Drawing.Rectangle(bar.Left, bar.Top, bar.Width, bar.Height, fill: Ink.Black);
         plot.Labels.Keep(bar);
         plot.Labels.PlaceNear(say.Say($"usable to {say.Text(top)}"), Name with { Bold = true }, new(bar.Right, plot.Y(top) + 9), gap: 2);
-        plot.Labels.PlaceNear(say.Say($"from {say.Text(bottom)} [upwards]"), Name, new(bar.Right, plot.Y(bottom) - 8), gap: 2);
+        plot.Labels.PlaceNear(say.Say($"from {say.AtLeast(bottom, plot.Input.LeastStep)} [upwards]"), Name, new(bar.Right, plot.Y(bottom) - 8), gap: 2);
     }
 
     /// <summary>Arrows at the edges where air is drawn in or pushed out, as long as it is fast; the fastest are named.</summary>

@@ -23,6 +23,9 @@ internal sealed record ThermalSectionInput
 
     public Language Language { get; init; } = Language.English;
 
+    /// <summary>Step, in the reader's unit, to which a height that must not be undercut is rounded up.</summary>
+    public double LeastStep => Unit == HeightUnit.Feet ? 10 : 5;
+
     public Figures In => new(Unit, Language);
 
     public double Width { get; init; } = 360;

@@ -11,12 +11,12 @@ internal static class ThermalSectionWords
         var widest = slices.MaxBy(slice => slice.RadiusM)!;
         var strongest = slices.MaxBy(slice => slice.UpdraftMs)!;
         yield return say["Section along the wind, downwind to the right."];
-        yield return say.Say($"The lift is {say.Length(2 * widest.RadiusM)} across at {say.Text(widest.HeightM)}; the core is strongest at {say.Text(strongest.HeightM)}, {say.Vertical(strongest.UpdraftMs)}.");
+        yield return say.Say($"It is widest at {say.Text(widest.HeightM)}; the core is strongest at {say.Text(strongest.HeightM)}, {say.Vertical(strongest.UpdraftMs)}.");
         yield return Lean(say, slices[0], slices[^1]);
         foreach (var flow in Flows(say, slices))
             yield return flow;
         if (input.Usable is var (bottom, top))
-            yield return say.Say($"Usable from {say.Text(bottom)} to {say.Text(top)}.");
+            yield return say.Say($"Usable from {say.AtLeast(bottom, input.LeastStep)} to {say.Text(top)}.");
         if (input.CloudBaseM is { } cloud)
             yield return say.Say($"Cloud base {say.Text(cloud)}.");
         if (input.DriftMs is { } drift)

@@ -15,7 +15,7 @@ internal static class CentreCommand
     private static readonly Option<string> ThermalFile = new("--thermal") { Description = "The thermal, a JSON file, or - for standard input.", HelpName = "THERMAL.json", Required = true };
     private static readonly Option<string> Class = new("--glider") { Description = "The class of glider.", HelpName = "CLASS", Required = true };
     private static readonly Option<double?> Bank = new("--bank") { Description = "Bank of the circle (default: the best, held to 25 to 45).", HelpName = "DEG" };
-    private static readonly Option<double?> CircleSpeed = new("--speed") { Description = "Speed in the circle (default: the best at the bank).", HelpName = "KT" };
+    private static readonly Option<double?> CircleSpeed = new("--speed") { Description = "Speed in the circle (default: the best at the bank); 15 % above the stall in the turn or more.", HelpName = "KT" };
     private static readonly Option<double?> Lag = new("--lag") { Description = "Time constant of the variometer (default 2).", HelpName = "S" };
     private static readonly Option<long?> Seed = new("--seed") { Description = "Seed of the encounters (default 1).", HelpName = "S" };
 
@@ -45,6 +45,8 @@ internal static class CentreCommand
             Speed = parsed.GetValue(CircleSpeed) is { } knots ? Speed.FromKnots(knots) : null,
             Seed = parsed.GetValue(Seed) ?? 1,
         };
+        if (options.Speed is { } speed)
+            CircleAsked.Check(glider, CentringStudy.BankFor(thermal, glider, options), speed);
         var result = Study(thermal, glider, new Variometer(parsed.GetValue(Lag) ?? Variometer.Usual.LagS), options);
         await parsed.InvocationConfiguration.Output.WriteLineAsync(JsonSerializer.Serialize(CentringJson.Of(result), Json.Line).AsMemory(), stopping);
     }

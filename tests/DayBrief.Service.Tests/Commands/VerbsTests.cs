@@ -225,6 +225,24 @@ public sealed class VerbsTests
         Assert.DoesNotContain("   at ", run.Output + run.Error, StringComparison.Ordinal);
     }
 
+    /// <summary>A stall speed of 64 km/h (34.56 kt) grows by √(1/cos φ) [FAA-25]: 39.5 kt at 40°, 45.41 kt with the margin, said as 45.5 so that it holds; 45 kt keep
+    /// it up to acos((1.15 · 34.56/45)²) = 38.7°.</summary>
+    [Theory]
+    [InlineData("40", "45", "39.5 kt", "45.5 kt", "38°")]
+    [InlineData("55", "48", "45.6 kt", "52.5 kt", "46°")]
+    public async Task Centre_refuses_a_speed_too_near_the_stall_and_says_what_would_do(string bank, string speed, string stall, string needed, string flattest)
+    {
+        var thermal = Path.GetTempFileName();
+        await File.WriteAllTextAsync(thermal, """{"coreUpdraftMs":4,"radiusM":180,"depthM":1500,"heightM":600}""", TestContext.Current.CancellationToken);
+        var run = await RunAsync("centre", "--thermal", thermal, "--glider", "club", "--bank", bank, "--speed", speed);
+        File.Delete(thermal);
+        Assert.Equal((1, ""), (run.Exit, run.Output));
+        var error = JsonDocument.Parse(run.Error).RootElement.GetProperty("errors").EnumerateArray().Single();
+        Assert.Equal("--speed", error.GetProperty("field").GetString());
+        foreach (var figure in new[] { stall, needed, flattest })
+            Assert.Contains(figure, error.GetProperty("detail").GetString(), StringComparison.Ordinal);
+    }
+
     private static Task<(int Exit, string Output, string Error)> RunAsync(params string[] args) => RunAsync(args, []);
 
     private static async Task<(int Exit, string Output, string Error)> RunAsync(string[] args, params (string Name, string Value)[] environment)

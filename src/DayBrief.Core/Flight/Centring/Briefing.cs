@@ -6,7 +6,7 @@ using DayBrief.Flight.Thermals;
 namespace DayBrief.Flight.Centring;
 
 /// <summary>Turns a way and its numbers into what the kernel flies, for one thermal, circle and instrument.</summary>
-internal sealed class Briefing(Thermal thermal, Circle circle, Variometer instrument, SwingTable swing, PilotSkill? skill = null)
+internal sealed class Briefing(Thermal thermal, Circle circle, Variometer instrument, SwingTable swing, PilotSkill? skill = null, double steepestBankDeg = 65)
 {
     private readonly PilotSkill _skill = skill ?? PilotSkill.Practised;
 
@@ -23,6 +23,10 @@ internal sealed class Briefing(Thermal thermal, Circle circle, Variometer instru
     public Circle Circle => circle;
 
     public SwingTable Swing => swing;
+
+    /// <summary>By how much the circle may be tightened: in steps of 5°, 10° at most, 0 where that leads beyond the steepest bank.</summary>
+    public IReadOnlyList<double> Tightenings { get; } =
+        circle.BankDeg + 10 <= steepestBankDeg ? [10, 5] : circle.BankDeg + 5 <= steepestBankDeg ? [5] : [0];
 
     /// <summary>The way flown with an error or none.</summary>
     public Flying Fly(CentringWay way, WayParameters numbers, PilotError error = PilotError.None)
@@ -107,7 +111,7 @@ internal sealed class Briefing(Thermal thermal, Circle circle, Variometer instru
         _ => flying,
     };
 
-    private Flying Tighten(Flying flying, WayParameters n, double lateDeg) => flying with
+    private Flying Tighten(Flying flying, WayParameters n, double lateDeg) => n.TightenDeg <= 0 ? flying : flying with
     {
         AfterBest = Radians(n.AfterBestDeg + lateDeg),
         Tighten = Radians(n.TightenDeg),

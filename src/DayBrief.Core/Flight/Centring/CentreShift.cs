@@ -67,14 +67,10 @@ internal static class CentreShift
     /// out over half a turn: ΔR·(1 − (2/π)·cos(hold + 90°)), because easing moves the centre away from where the glider then is.</summary>
     public static double TightenClosedForm(Circle circle, double tightenDeg, double holdDeg)
     {
-        var tight = Circle.At(circle.Glider, circle.BankDeg + tightenDeg, Tightened(circle, tightenDeg));
+        var tight = Circle.At(circle.Glider, circle.BankDeg + tightenDeg, circle.SpeedMsAt(circle.BankDeg + tightenDeg));
         var easing = (holdDeg + 90) * Math.PI / 180;
         return (circle.RadiusM - tight.RadiusM) * (1 - (2 / Math.PI * Math.Cos(easing)));
     }
-
-    /// <summary>Speed in the tighter circle: the same margin above the stall, m/s.</summary>
-    private static double Tightened(Circle circle, double tightenDeg) =>
-        circle.SpeedMs * Math.Sqrt(Math.Cos(circle.BankDeg * Math.PI / 180) / Math.Cos((circle.BankDeg + tightenDeg) * Math.PI / 180));
 
     private static double Square(double value) => value * value;
 }

@@ -1,3 +1,4 @@
+using DayBrief.Flight.Gliders;
 using DayBrief.Units;
 
 namespace DayBrief.Flight.Centring;
@@ -5,11 +6,14 @@ namespace DayBrief.Flight.Centring;
 /// <summary>How a study is done; what is left out is chosen for the day.</summary>
 public sealed record CentringOptions
 {
-    /// <summary>Bank of the circle, 15 to 55°; the optimum's, held to 25–45°, if null.</summary>
+    /// <summary>Bank of the circle, 15 to 55°; the optimum's, held to 25–45° and to the steepest, if null.</summary>
     public double? BankDeg { get; init; }
 
     /// <summary>Speed in the circle; the best one at the bank if null.</summary>
     public Speed? Speed { get; init; }
+
+    /// <summary>How steep and how near the stall at most, corrections included.</summary>
+    public CircleLimits Limits { get; init; } = new();
 
     /// <summary>How well the pilot does what is advised.</summary>
     public PilotSkill Skill { get; init; } = PilotSkill.Practised;

@@ -40,13 +40,13 @@ public sealed record CentringResult
     /// <summary>What the swing tells.</summary>
     public required SwingTable Swing { get; init; }
 
-    /// <summary>The ways, the best first.</summary>
+    /// <summary>The ways, the best first; reversing last, whatever it brings.</summary>
     public required IReadOnlyList<WayResult> Ranking { get; init; }
 
     /// <summary>The ways that cannot be told from the best, with it, the simplest first; empty if the best stands alone.</summary>
     public required IReadOnlyList<CentringWay> Tied { get; init; }
 
-    /// <summary>The way to give: the best, or the simplest of those tied with it.</summary>
+    /// <summary>The way to give: the best, or the simplest of those tied with it; never reversing.</summary>
     public required CentringWay Recommended { get; init; }
 
     /// <summary>What inaccuracies cost in the recommended way; empty if not asked for.</summary>
@@ -87,7 +87,7 @@ public sealed record WayResult
     /// <summary>How its climbs go, in the figures that flight recorders give.</summary>
     public required ClimbFigures Figures { get; init; }
 
-    /// <summary>Climb over 3 minutes behind the best way, m/s, encounter by encounter; 0 for the best.</summary>
+    /// <summary>Climb over 3 minutes behind the best way, m/s, encounter by encounter; 0 for the best. Below 0 reversing was luckier.</summary>
     public required Estimate BehindBestMs { get; init; }
 
     /// <summary>Numbers chosen for the day, named with their units.</summary>

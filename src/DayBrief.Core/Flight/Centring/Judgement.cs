@@ -20,8 +20,8 @@ internal sealed class Judgement(
         var offset = Median(held.FirstOffset) * briefing.Thermal.RadiusM;
         var rollOut = RollOut.ClosedForm(briefing.Circle, instrument, offset ?? 0);
         var flown = FlyAll(new(briefing, encounters.Choosing, rollOut), held);
-        var best = flown.MaxBy(each => Estimate.Of(each.Outcomes.Three).Mean)!;
-        return Report(flown, [.. flown.Select(each => Result(each, best)).OrderByDescending(each => each.Climb3MinMs.Mean)], rollOut, offset);
+        var best = flown.Where(each => each.Way != CentringWay.Reverse).MaxBy(each => Estimate.Of(each.Outcomes.Three).Mean)!;
+        return Report(flown, [.. flown.Select(each => Result(each, best)).OrderBy(each => each.Way == CentringWay.Reverse).ThenByDescending(each => each.Climb3MinMs.Mean)], rollOut, offset);
     }
 
     private CentringResult Report(Flown[] flown, WayResult[] ranking, RollOut rollOut, double? offset)
@@ -51,8 +51,10 @@ internal sealed class Judgement(
         };
     }
 
-    private static CentringWay[] Tied(WayResult[] ranking) =>
-        [.. ranking.Where(each => each.BehindBestMs.Mean - each.BehindBestMs.HalfWidth95 < TieMs).Select(each => each.Way).Order()];
+    /// <summary>The ways that may be advised and are as good as the best of them. Reversing never is: whoever circles there does not
+    /// expect it (common practice, no source).</summary>
+    private CentringWay[] Tied(WayResult[] ranking) =>
+        [.. ranking.Where(each => each.Way != CentringWay.Reverse && (each.Way != CentringWay.TightenAndEase || briefing.Tightenings[0] > 0)).Where(each => each.BehindBestMs.Mean - each.BehindBestMs.HalfWidth95 < TieMs).Select(each => each.Way).Order()];
 
     private IReadOnlyList<EntryCost> Costs(Flying accurate) =>
         EntryCosts.Of(briefing, accurate, encounters.Erring, EncounterFlights.Short);

@@ -15,7 +15,11 @@ public sealed class SwingTable
     public IReadOnlyList<SwingRow> Rows { get; }
 
     /// <summary>The table for a thermal at its height, a circle and an instrument: in steps of a tenth of the updraft radius.</summary>
-    public static SwingTable For(Thermal thermal, Circle circle, Variometer instrument)
+    /// <param name="thermal">The thermal.</param>
+    /// <param name="circle">The circle.</param>
+    /// <param name="instrument">The instrument.</param>
+    /// <param name="steepestBankDeg">Nothing is tightened beyond it, degrees.</param>
+    public static SwingTable For(Thermal thermal, Circle circle, Variometer instrument, double steepestBankDeg = 65)
     {
         ArgumentNullException.ThrowIfNull(thermal);
         ArgumentNullException.ThrowIfNull(circle);
@@ -24,7 +28,7 @@ public sealed class SwingTable
         var rows = new List<SwingRow>();
         for (var step = 0; step <= 15; step++)
         {
-            var row = Row(updraft, circle, instrument, 0.1 * step * thermal.RadiusM);
+            var row = Row(updraft, circle, instrument, 0.1 * step * thermal.RadiusM, steepestBankDeg);
             if (rows.Count > 0 && row.SwingMs <= rows[^1].SwingMs)
                 break;
             rows.Add(row);
@@ -65,7 +69,7 @@ public sealed class SwingTable
     internal static double MeanClimbMs(LiftSection updraft, Circle circle, double offsetM) =>
         Enumerable.Range(0, Points).Average(point => updraft.UpdraftMs(Distance(circle, offsetM, point))) - circle.SinkMs;
 
-    private static SwingRow Row(LiftSection updraft, Circle circle, Variometer instrument, double offsetM)
+    private static SwingRow Row(LiftSection updraft, Circle circle, Variometer instrument, double offsetM, double steepestBankDeg)
     {
         var passed = instrument.LagS > 0 ? Math.Exp(-circle.PeriodS / Points / instrument.LagS) : 0;
         var (reading, best, worst) = (0.0, double.MinValue, double.MaxValue);
@@ -80,7 +84,7 @@ public sealed class SwingTable
 
         var levelS = CentreShift.LevelSFor(circle, offsetM);
         var climb = MeanClimbMs(updraft, circle, offsetM);
-        return new(offsetM, best, worst, climb, levelS > 0 ? levelS : null, Shallow(circle, offsetM), Tighten(circle, offsetM));
+        return new(offsetM, best, worst, climb, levelS > 0 ? levelS : null, Shallow(circle, offsetM), Tighten(circle, offsetM, steepestBankDeg));
     }
 
     /// <summary>The seconds, if the two half rolls leave any, for which <see cref="SwingRow.ShallowByDeg"/> less bank does it.</summary>
@@ -92,9 +96,9 @@ public sealed class SwingTable
             : null;
 
     /// <summary>The extra bank, to 10°, that moves the centre so far if held 450° and eased over half a turn; null if it cannot.</summary>
-    private static double? Tighten(Circle circle, double offsetM)
+    private static double? Tighten(Circle circle, double offsetM, double steepestBankDeg)
     {
-        var degrees = Enumerable.Range(0, 21).Select(half => 0.5 * half).Where(each => circle.BankDeg + each <= 65)
+        var degrees = Enumerable.Range(0, 21).Select(half => 0.5 * half).Where(each => circle.BankDeg + each <= steepestBankDeg)
             .Cast<double?>().FirstOrDefault(each => CentreShift.TightenClosedForm(circle, each!.Value, 450) >= offsetM);
         return degrees;
     }
@@ -117,7 +121,7 @@ public sealed class SwingTable
 /// <param name="ShallowS">Seconds, from the middle of one roll to the middle of the other, with <see cref="ShallowByDeg"/> less bank
 /// that move it there; null where the rolls alone move it further or no time does.</param>
 /// <param name="TightenDeg">Degrees more bank from the best point, held through 450° and eased over half a turn, that move it
-/// there; null where 10° are not enough.</param>
+/// there; null where 10°, or what the limits leave of them, are not enough.</param>
 public sealed record SwingRow(
     double OffsetM, double StrongestMs, double WeakestMs, double MeanClimbMs, double? LevelS, double? ShallowS, double? TightenDeg)
 {

@@ -18,6 +18,7 @@ internal sealed class WayOptimiser(Briefing briefing, EncounterFlight flight, Ro
     {
         AfterWorstDeg = Math.Clamp(15 * Math.Round(closedForm.AfterWorstReadingDeg / 15), 0, 105),
         LevelS = Math.Clamp(Math.Round(closedForm.LevelS), 0, 6),
+        TightenDeg = briefing.Tightenings[0],
     };
 
     /// <summary>How ways that correct begin: so many seconds after the surge, or when the lift stops rising, whichever is better by itself.</summary>
@@ -56,7 +57,7 @@ internal sealed class WayOptimiser(Briefing briefing, EncounterFlight flight, Ro
     private double Value(CentringWay way, WayParameters parameters) =>
         Estimate.Of(flight.Fly(briefing.Fly(way, parameters), Coarse).Three).Mean;
 
-    private static (With With, double[] Values)[] Choices(CentringWay way) => way switch
+    private (With With, double[] Values)[] Choices(CentringWay way) => way switch
     {
         CentringWay.TurnOnSurge => [AfterSurge],
         CentringWay.LevelAfter270 => [((p, v) => p with { LevelS = v }, [0, 1, 2, 3, 4, 6])],
@@ -66,7 +67,7 @@ internal sealed class WayOptimiser(Briefing briefing, EncounterFlight flight, Ro
         [
             ((p, v) => p with { HoldDeg = v }, [270, 360, 450]),
             ((p, v) => p with { AfterBestDeg = v }, [0, 30, 60, 330]),
-            ((p, v) => p with { TightenDeg = v }, [5, 10]),
+            ((p, v) => p with { TightenDeg = v }, [.. briefing.Tightenings.Order()]),
         ],
         CentringWay.BySwing =>
         [

@@ -51,6 +51,10 @@ public sealed record Circle
     public double StallMarginPct =>
         100 * ((SpeedMs / (Glider.Stall.MetresPerSecond * Math.Sqrt(LoadFactor))) - 1);
 
+    /// <summary>Speed at another bank that keeps the margin over the stall, m/s: so circles are tightened.</summary>
+    public double SpeedMsAt(double bankDeg) =>
+        SpeedMs * Math.Sqrt(Math.Cos(BankDeg * Math.PI / 180) / Math.Cos(bankDeg * Math.PI / 180));
+
     /// <summary>Time to roll between this bank and wings level, s.</summary>
     public double RollS => BankDeg / Glider.RollRateDegS;
 

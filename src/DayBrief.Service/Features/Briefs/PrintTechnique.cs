@@ -48,9 +48,9 @@ internal static class PrintTechnique
         var pilot = Pilot.Of(request);
         var reader = Reader.Of(made.Brief.Site, UnitsChoice.Of(request), Language.Of(request, made.Brief.Site.Language));
         var view = TechniqueView.For(made.Brief, pilot, reader.Figures, technique, jobs);
-        return view?.Facts is { Study.CentredClimbMs: > 0 } facts
+        return view is { Facts: not null } or { TooLow: true }
             ? VoidStamp.Over(TechniqueSheet.Draw(
-                facts,
+                view,
                 reader.Say($"How to fly it: {made.Brief.Site.Name}"),
                 reader.Say($"{reader.Date(made.Brief.Date)}, for a {GliderText.Name(pilot.Glider, reader.Language)}, variometer {pilot.Variometer.LagS:0.#} s."),
                 BriefBanners.Of(made, now, reader).Select(banner => banner.Text),

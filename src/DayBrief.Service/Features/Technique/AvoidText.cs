@@ -6,19 +6,25 @@ namespace DayBrief.Service.Features.Technique;
 internal static class AvoidText
 {
     /// <summary>Less than this is not worth a line, m/s of climb.</summary>
-    private const double WorthSayingMs = 0.05;
+    internal const double WorthSayingMs = 0.05;
 
     public static IEnumerable<string> Of(CentringResult study, Measures say)
     {
-        var best = study.Ranking[0];
-        if (study.Ranking.FirstOrDefault(way => way.Way == CentringWay.Reverse) is { } reverse && reverse.BehindBestMs.Mean > WorthSayingMs)
-            yield return say.Say($"Reversing the turn: {say.Vertical(reverse.BehindBestMs.Mean)} behind the best over three minutes; {reverse.LostPct.Mean:0} of 100 lose the thermal against {best.LostPct.Mean:0}.");
-        foreach (var cost in study.EntryCosts.Where(cost => cost.CentredClimbLostMs > WorthSayingMs || cost.Climb3MinLostMs.Mean > WorthSayingMs))
+        foreach (var cost in study.EntryCosts.Where(cost => !IsWithinTheFlat(cost, study)).Where(cost => cost.CentredClimbLostMs > WorthSayingMs || cost.Climb3MinLostMs.Mean > WorthSayingMs))
             yield return Cost(cost, say);
         var recommended = study.Ranking.First(way => way.Way == study.Recommended);
         foreach (var error in recommended.Errors.Where(error => error.ClimbLostMs.Mean - error.ClimbLostMs.HalfWidth95 > WorthSayingMs / 2))
-            yield return say.Say($"{Name(error.Error, say)}: costs {say.Vertical(error.ClimbLostMs.Mean)}.");
+            yield return say.Say($"{Name(error.Error, say)}: costs {say.Climb(error.ClimbLostMs.Mean)}.");
     }
+
+    /// <summary>The page says of these banks that they hardly cost anything.</summary>
+    private static bool IsWithinTheFlat(EntryCost cost, CentringResult study) =>
+        TechniqueText.IsFlat(study) && cost.What switch
+        {
+            "+5°" => study.Circle.BankDeg + 5 <= study.Optimum.FlatTo.BankDeg,
+            "-5°" => study.Circle.BankDeg - 5 >= study.Optimum.FlatFrom.BankDeg,
+            _ => false,
+        };
 
     private static string Cost(EntryCost cost, Measures say)
     {
@@ -26,11 +32,11 @@ internal static class AvoidText
         {
             "+5 kt" => say["5 kt too fast"],
             "+10 kt" => say["10 kt too fast"],
-            "+5°" => say["5° too much bank"],
+            "+5°" => say["5° too much bank at the same speed, which is too near the stall"],
             "-5°" => say["5° too little bank"],
             _ => say["A slow roll"],
         };
-        var lost = say.Vertical(Math.Max(0, Math.Max(cost.CentredClimbLostMs, cost.Climb3MinLostMs.Mean)));
+        var lost = say.Climb(Math.Max(0, Math.Max(cost.CentredClimbLostMs, cost.Climb3MinLostMs.Mean)));
         var change = say.Length(Math.Abs(cost.RadiusGrowthM));
         return cost.RadiusGrowthM switch
         {

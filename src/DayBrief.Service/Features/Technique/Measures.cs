@@ -6,6 +6,9 @@ namespace DayBrief.Service.Features.Technique;
 /// <summary>How lengths and speeds are said to this reader, and the words around them.</summary>
 internal sealed record Measures(Figures Figures)
 {
+    /// <summary>What climbs are multiplied by, so that none is told above the day's own.</summary>
+    public double ClimbScale { get; init; } = 1;
+
     public bool Metric => Figures.Unit == HeightUnit.Metres;
 
     public Language Language => Figures.Language;
@@ -17,6 +20,19 @@ internal sealed record Measures(Figures Figures)
     public string Say(FormattableString text) => Language.Say(text);
 
     public string Length(double metres) => Figures.Length(metres);
+
+    /// <summary>A height that must not be undercut: rounded up.</summary>
+    public string AtLeast(double metres) => Figures.AtLeast(metres, Metric ? 5 : 10);
+
+    /// <summary>A bank with its speed, which is rounded up so that the margin over the stall holds.</summary>
+    public string Circle(double bankDeg, double metresPerSecond) => Metric
+        ? Say($"{bankDeg:0}° of bank at {Math.Ceiling((metresPerSecond * 3.6) - 1e-6):0} km/h")
+        : Say($"{bankDeg:0}° of bank at {Math.Ceiling(Units.Speed.FromMetresPerSecond(metresPerSecond).Knots - 1e-6):0} kt");
+
+    public string Circle(Flight.Gliders.Circle circle) => Circle(circle.BankDeg, circle.SpeedMs);
+
+    /// <summary>A climb, never above the day's own.</summary>
+    public string Climb(double metresPerSecond) => Vertical(ClimbScale * metresPerSecond);
 
     public string Distance(double metres) => Figures.Distance(metres);
 

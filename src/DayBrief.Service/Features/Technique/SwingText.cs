@@ -3,7 +3,7 @@ namespace DayBrief.Service.Features.Technique;
 /// <summary>The swing table in words: what the strongest and the weakest reading round the circle tell, and the move that fits.</summary>
 internal static class SwingText
 {
-    public static IReadOnlyList<string> Head(Measures say) => [say["Strongest"], say["Weakest"], say["Off by"], say["Level"], say["or bank"]];
+    public static IReadOnlyList<string> Head(Measures say) => [say["Strongest"], say["Weakest"], say["Off by"], say["Level"], say["or tighten to"]];
 
     /// <summary>Every second row: the others lie between.</summary>
     public static IEnumerable<IReadOnlyList<string>> Rows(TechniqueFacts facts)
@@ -15,7 +15,7 @@ internal static class SwingText
             say.Vertical(row.WeakestMs),
             say.Length(row.OffsetM),
             row.LevelS is { } seconds ? say.Say($"{seconds:0.0} s") : "–",
-            row.TightenDeg is > 0 and { } degrees ? say.Say($"+{degrees:0}°") : "–",
+            row.TightenDeg is > 0 and { } degrees ? WayText.TightTo(facts.Study, degrees, say) : "–",
         ]);
     }
 }

@@ -50,7 +50,7 @@ internal static class TechniqueCharts
         return ThermalSection.Draw(new()
         {
             Slices = [.. Slices(facts.Thermal, top)],
-            Usable = (Math.Min(150, 0.3 * top), top),
+            Usable = (facts.Rule.LeastHeight.Metres, top),
             CloudBaseM = facts.At.CloudBaseAglM,
             DriftMs = facts.Brief.Day.Wind?.Mean.Speed.MetresPerSecond,
             Time = TimeOnly.FromDateTime(facts.At.Time.DateTime),

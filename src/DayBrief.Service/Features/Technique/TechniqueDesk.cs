@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using DayBrief.Days;
 using DayBrief.Flight.Centring;
 using DayBrief.Flight.Gliders;
 using DayBrief.Flight.Instruments;
@@ -21,6 +22,14 @@ internal sealed class TechniqueDesk
 
     public TechniqueState? Find(TechniqueKey key) => _states.GetValueOrDefault(key.ToString());
 
+    /// <summary>The studies of all classes, computed now where they are not there yet.</summary>
+    public IReadOnlyList<CentringResult> Studies(TechniqueKey key, CancellationToken stopping = default)
+    {
+        Claim(key);
+        Compute(key, stopping);
+        return Find(key)!.Results!;
+    }
+
     /// <summary>Marks a study as asked for; false when it already is.</summary>
     public bool Claim(TechniqueKey key)
     {
@@ -36,7 +45,7 @@ internal sealed class TechniqueDesk
             return;
         var progress = new Told(done => _states[key.ToString()] = new(done, null));
         var results = CentringStudy.RunAll(
-            key.ToThermal(), [.. Classes.Select(GenericGlider.Of)], key.ToVariometer(), new CentringOptions(), progress, stopping);
+            key.ToThermal(), [.. Classes.Select(GenericGlider.Of)], key.ToVariometer(), key.ToOptions(), progress, stopping);
         _states[key.ToString()] = new(1, results);
     }
 
@@ -49,9 +58,12 @@ internal sealed class TechniqueDesk
 
 /// <summary>A thermal and an instrument as plain numbers, so that a job can carry them.</summary>
 internal sealed record TechniqueKey(
-    double CoreMs, double RadiusM, double DepthM, double HeightM, double TopM, double Carried, double? LifetimeS, double ShearMsPerKm, double LagS, bool Audio)
+    double CoreMs, double RadiusM, double DepthM, double HeightM, double TopM, double Carried, double? LifetimeS, double ShearMsPerKm, double LagS, bool Audio,
+    Experience Experience, double SteepestBankDeg, double MarginPct)
 {
-    public static TechniqueKey Of(Thermal thermal, Variometer instrument) => new(
+    public static TechniqueKey Of(Thermal thermal, Pilot pilot, CircleLimits limits) => Of(thermal, pilot.Variometer, pilot.Experience, limits);
+
+    private static TechniqueKey Of(Thermal thermal, Variometer instrument, Experience experience, CircleLimits limits) => new(
         Math.Round(thermal.CoreUpdraft.MetresPerSecond, 3),
         Math.Round(thermal.RadiusM, 2),
         Math.Round(thermal.Depth.Metres, 1),
@@ -61,7 +73,10 @@ internal sealed record TechniqueKey(
         thermal.Lifetime is { } life ? Math.Round(life.TotalSeconds) : null,
         Math.Round(thermal.WindShearMsPerKm, 2),
         instrument.LagS,
-        instrument.Display == Display.Audio);
+        instrument.Display == Display.Audio,
+        experience,
+        limits.SteepestBankDeg,
+        limits.MarginPctAt(thermal.Height));
 
     public Thermal ToThermal() => new(
         Units.Speed.FromMetresPerSecond(CoreMs),
@@ -73,6 +88,18 @@ internal sealed record TechniqueKey(
         ThermalForm.Picked,
         Units.Height.FromMetres(TopM),
         Carried);
+
+    /// <summary>As steep and as near the stall as the group goes there, flown as well as it flies.</summary>
+    public CentringOptions ToOptions() => new()
+    {
+        Limits = new() { SteepestBankDeg = SteepestBankDeg, LowMarginPct = MarginPct, LowBelow = Units.Height.FromMetres(double.MaxValue) },
+        Skill = Experience switch
+        {
+            Experience.BeforeSolo => PilotSkill.Learning,
+            Experience.LocalSolo => PilotSkill.Solo,
+            _ => PilotSkill.Practised,
+        },
+    };
 
     public Variometer ToVariometer() => new(LagS, Audio ? Display.Audio : Display.Needle);
 }

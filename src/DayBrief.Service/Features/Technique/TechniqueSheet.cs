@@ -11,17 +11,38 @@ internal static class TechniqueSheet
     private const double Column = (SheetSurface.Inner - Gap) / 2;
     private const double RightLeft = SheetSurface.Left + Column + Gap;
 
-    public static Drawing Draw(TechniqueFacts facts, string title, string subtitle, IEnumerable<string> banners, string advice)
+    public static Drawing Draw(TechniqueView view, string title, string subtitle, IEnumerable<string> banners, string advice)
     {
-        var say = facts.Measures;
-        var sheet = new SheetSurface(title, string.Join(' ', TechniqueText.Centre(facts)));
+        var sheet = new SheetSurface(title, view.None ?? string.Join(' ', TechniqueText.Centre(view.Facts!)));
         sheet.Paragraph(title, 21, bold: true);
         sheet.Paragraph(subtitle, 10);
         foreach (var banner in banners)
             sheet.Banner(banner);
         sheet.Y += 8;
         sheet.Drawing.Line(SheetSurface.Left, sheet.Y, SheetSurface.Right, sheet.Y, new Stroke(Ink.Black, 1.6));
-        var top = sheet.Y + 18;
+        Safety(sheet, view);
+        if (view.None is { } none)
+            sheet.Paragraph(none, 13);
+        else
+            Advice(sheet, view.Facts!);
+        Foot(sheet, advice);
+        return sheet.Drawing;
+    }
+
+    private static void Safety(SheetSurface sheet, TechniqueView view)
+    {
+        sheet.Y += 17;
+        sheet.Drawing.Text(SheetSurface.Left, sheet.Y, view.Say["Before anything else"], new TextStyle(13) { Bold = true });
+        foreach (var line in SafetyText.Of(view))
+            sheet.Paragraph(line, Size);
+        sheet.Y += 6;
+        sheet.Drawing.Line(SheetSurface.Left, sheet.Y, SheetSurface.Right, sheet.Y, new Stroke(Ink.Black, 0.8));
+    }
+
+    private static void Advice(SheetSurface sheet, TechniqueFacts facts)
+    {
+        var say = facts.Measures;
+        var top = sheet.Y + 17;
         var left = Block(sheet, SheetSurface.Left, top, say["Finding it"], TechniqueText.Find(facts));
         left = Block(sheet, SheetSurface.Left, left, say["Centring it"], TechniqueText.Centre(facts));
         left = Place(sheet, SheetSurface.Left, left, TechniqueCharts.Plan(facts.Thermal, facts.Study, facts.Brief.Day.Wind?.Mean, facts.Measures.Figures));
@@ -31,8 +52,6 @@ internal static class TechniqueSheet
         right = Block(sheet, RightLeft, right, say["What not to do, and what it costs today"], AvoidText.Of(facts.Study, facts.Measures));
         if (facts.Pilot.Experience != Experience.BeforeSolo)
             Swing(sheet, left < right ? SheetSurface.Left : RightLeft, Math.Min(left, right), facts);
-        Foot(sheet, advice);
-        return sheet.Drawing;
     }
 
     private static double Block(SheetSurface sheet, double x, double y, string title, IEnumerable<string> lines)
@@ -48,7 +67,7 @@ internal static class TechniqueSheet
     private static void Swing(SheetSurface sheet, double x, double y, TechniqueFacts facts)
     {
         const double Row = 12;
-        double[] edges = [0.18, 0.41, 0.58, 0.75, 1];
+        double[] edges = [0.16, 0.34, 0.48, 0.60, 1];
         var head = SwingText.Head(facts.Measures);
         sheet.Drawing.Text(x, y, facts.Measures["What the swing tells"], new TextStyle(13) { Bold = true });
         y += 16;

@@ -7,7 +7,7 @@ using DayBrief.Units;
 namespace DayBrief.Service.Features.Technique;
 
 /// <summary>Everything the words are made from; the thermal is that of one step of the day, the strongest.</summary>
-internal sealed record TechniqueFacts(Brief Brief, DayStep At, Thermal Thermal, CentringResult Study, Glider Glider, Pilot Pilot, Measures Measures);
+internal sealed record TechniqueFacts(Brief Brief, DayStep At, Thermal Thermal, CentringResult Study, Glider Glider, Pilot Pilot, Measures Measures, CirclingRule Rule);
 
 /// <summary>Finding it, centring it, holding it, when to leave, what not to do: in words, each line from today's numbers.</summary>
 internal static class TechniqueText
@@ -15,10 +15,10 @@ internal static class TechniqueText
     public static IEnumerable<string> Find(TechniqueFacts facts)
     {
         var (day, say, thermal) = (facts.Brief.Day, facts.Measures, facts.Thermal);
-        var (apartText, across) = (say.Distance(Spacing.AlongTrackM(thermal.Depth)), say.Length(2 * thermal.RadiusM));
+        var (apartText, radius) = (say.Distance(Spacing.AlongTrackM(thermal.Depth)), say.Length(thermal.RadiusM));
         yield return day.Cloud is { Dry: true, Unknown: false }
-            ? say.Say($"One about every {apartText} along your track, {across} across; no cloud marks them, so ground, birds and other gliders must.")
-            : say.Say($"One about every {apartText} along your track, {across} across.");
+            ? say.Say($"One about every {apartText} along your track, {radius} radius; no cloud marks them, so ground, birds and other gliders must.")
+            : say.Say($"One about every {apartText} along your track, {radius} radius.");
         if (day.ThermalType.InStreets && day.Wind is { StreetSpacing: { } apart } wind)
             yield return say.Say($"They stand in streets along {wind.Mean.FromDegrees:000}°, {say.Distance(apart.Metres)} apart: fly along a street, cross quickly.");
         if (day.Wind is { Mean: var mean } && mean.Speed.MetresPerSecond > 1)
@@ -31,7 +31,7 @@ internal static class TechniqueText
         if (day.ThermalType.Kind == ThermalKind.ShortLived && thermal.Lifetime is { } life)
             yield return say.Say($"At one height it lasts about {life.TotalMinutes:0} min: turn at the first good surge, go on quickly when it fades.");
         if (facts.Pilot.Experience == Experience.CrossCountry)
-            yield return say.Say($"Expect about {say.Vertical(facts.Study.CentredClimbMs)} when centred; set the speed-to-fly ring to what you really average, not to that.");
+            yield return say.Say($"Expect about {say.Climb(facts.Study.CentredClimbMs)} when centred; set the speed-to-fly ring to what you really average, not to that.");
     }
 
     public static IEnumerable<string> Centre(TechniqueFacts facts)
@@ -39,7 +39,7 @@ internal static class TechniqueText
         var (study, say) = (facts.Study, facts.Measures);
         if (facts.Pilot.Experience == Experience.BeforeSolo)
         {
-            yield return say.Say($"With your instructor: steady bank about {study.Circle.BankDeg:0}° and {say.Speed(study.Circle.SpeedMs)}, look out, feel the surge, and say where it was strongest.");
+            yield return say.Say($"With your instructor: a steady {say.Circle(study.Circle)}, look out, feel the surge, and say where it was strongest.");
             yield break;
         }
 
@@ -52,16 +52,16 @@ internal static class TechniqueText
         if (study.SimulatedRollOut is var best && study.Recommended is not (CentringWay.StraightenAndShift or CentringWay.BySwing))
             yield return say.Say($"If you straighten: begin {Math.Max(0, best.AfterWorstReadingS):0.0} s after the weakest reading, wings level {best.LevelS:0.0} s.");
         if (study.Ranking.FirstOrDefault(way => way.Way == CentringWay.LevelAfter270) is { TurnsToCentre: { } turns } && turns < 8)
-            yield return say["Turned the wrong way? Keep turning, level after 270° for a few seconds, then the same turn again."];
+            yield return say["Turned the wrong way? Keep turning, level after 270° of turn for a few seconds, then the same turn again."];
     }
 
     public static IEnumerable<string> Hold(TechniqueFacts facts)
     {
         var (study, say) = (facts.Study, facts.Measures);
         var circle = study.Circle;
-        yield return say.Say($"Bank {circle.BankDeg:0}°, {say.Speed(circle.SpeedMs)}: circle of {say.Length(circle.RadiusM)} radius, {circle.PeriodS:0} s a turn, {circle.StallMarginPct:0} % above the stall in the turn.");
-        if (study.Optimum.ClimbMs > 0)
-            yield return say.Say($"Any bank from {study.Optimum.FlatFromDeg:0}° to {study.Optimum.FlatToDeg:0}° climbs within {say.Vertical(0.1)} of the best: steady beats exact.");
+        yield return say.Say($"{say.Circle(circle)}: {circle.PeriodS:0} s a turn, {Math.Floor(circle.StallMarginPct + 1e-6):0} % above the stall in the turn.");
+        if (IsFlat(study))
+            yield return say.Say($"Anything from {say.Circle(study.Optimum.FlatFrom)} to {say.Circle(study.Optimum.FlatTo)} climbs within {say.Vertical(0.1)} of the best once centred: steady beats exact.");
         foreach (var line in ByHeight(facts))
             yield return line;
         if (study.FirstOffsetM is > 0)
@@ -71,26 +71,33 @@ internal static class TechniqueText
     public static IEnumerable<string> Leave(TechniqueFacts facts)
     {
         var say = facts.Measures;
-        yield return say.Say($"When a turn or two give less than {say.Vertical(0.75 * facts.Study.CentredClimbMs)}, three quarters of the best.");
+        yield return say.Say($"When a turn or two give less than {say.Climb(0.75 * facts.Study.CentredClimbMs)}, three quarters of the best.");
         if (facts.At is { CarriesToCloud: true, CloudBaseAglM: { } cloudBase })
-            yield return say.Say($"Below the cloud, at the distance that your rules ask for: the base stands at {say.Length(Math.Round(cloudBase / 30.48) * 30.48)} at {facts.At.Time:HH:mm}.");
+            yield return say.Say($"Below the cloud, at the distance that your rules ask for: the base stands at {say.Figures.Text(cloudBase)} at {facts.At.Time:HH:mm}.");
         else if (facts.Brief.Day.MaxUsableTop is { } top)
-            yield return say.Say($"At the usable top, today {say.Length(Math.Round(top.Metres / 30.48) * 30.48)}; the last of it costs time.");
+            yield return say.Say($"At the usable top, today {say.Figures.Text(top.Metres)}; the last of it costs time.");
         if (facts.Brief.Day.ThermalType.Kind == ThermalKind.ShortLived)
             yield return say["When shade reaches its source: the lift follows within minutes."];
+        yield return say.Say($"At the latest at {say.AtLeast(facts.Rule.LeastHeight.Metres)} above the field.");
         if (facts.Pilot.Experience == Experience.LocalSolo)
             yield return say["When the way back needs the height you have. Your instructor sets the limit."];
     }
 
+    /// <summary>The circle given is one of those that hardly cost anything, and there is a choice.</summary>
+    internal static bool IsFlat(CentringResult study) =>
+        study.Optimum.ClimbMs > 0
+        && study.Optimum.FlatTo.BankDeg > study.Optimum.FlatFrom.BankDeg
+        && study.Circle.BankDeg >= study.Optimum.FlatFrom.BankDeg && study.Circle.BankDeg <= study.Optimum.FlatTo.BankDeg;
+
     private static IEnumerable<string> ByHeight(TechniqueFacts facts)
     {
-        var (say, heights) = (facts.Measures, OptimumByHeight.LowMiddleTop(facts.Thermal, facts.Glider));
+        var (say, heights) = (facts.Measures, OptimumByHeight.LowMiddleTop(facts.Thermal, facts.Glider, facts.Rule.Circles, Height.FromMetres(facts.At.UsableTopAglM ?? 0)));
         string[] names = [say["Low"], say["Middle"], say["Top"]];
         for (var i = 0; i < heights.Count; i++)
         {
             yield return heights[i] is { Optimum: { } best } there
-                ? say.Say($"{names[i]} ({say.Length(there.Height.Metres)}): best {best.Circle.BankDeg:0}° and {say.Speed(best.Circle.SpeedMs)}, climb {say.Vertical(best.ClimbMs)}.")
-                : say.Say($"{names[i]} ({say.Length(heights[i].Height.Metres)}): no circle of this glider climbs.");
+                ? say.Say($"{names[(int)there.Part]} ({say.AtLeast(there.Height.Metres)}): best {say.Circle(best.Circle)}.")
+                : say.Say($"{names[(int)heights[i].Part]} ({say.AtLeast(heights[i].Height.Metres)}): no circle of this glider climbs.");
         }
     }
 

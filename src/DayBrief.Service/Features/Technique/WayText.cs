@@ -22,14 +22,15 @@ internal static class WayText
         {
             CentringWay.Hold => say["Hold the first circle; no correction pays today."],
             CentringWay.TurnOnSurge => Surge(way, say),
-            CentringWay.LevelAfter270 => say.Say($"If the first half turn is weaker than the entry, level the wings after 270° for {Level(way, say)}, then the same turn again."),
+            CentringWay.LevelAfter270 => say.Say($"If the first half turn is weaker than the entry, level the wings after 270° of turn for {Level(way, say)}, then the same turn again."),
             CentringWay.StraightenAndShift => say.Say($"Begin to roll out {Straighten(way, study, say)}. Then the same turn again."),
-            CentringWay.TightenAndEase => say.Say($"From the best reading {Tighten(way, say)}."),
-            CentringWay.Reverse => say["Turn the other way when the first turn finds less than the entry."],
-            _ => say.Say($"By the swing: a large one, straighten: begin to roll out {Straighten(way, study, say)}. A small one: from the best reading {Tighten(way, say)}."),
+            CentringWay.TightenAndEase => say.Say($"From the best reading {Tighten(way, study, say)}."),
+            CentringWay.Reverse => throw new ArgumentOutOfRangeException(nameof(way), way.Way, "Nobody is told to reverse."),
+            _ when way.Parameters["tightenDeg"] <= 0 => say.Say($"By the swing: a large one, straighten: begin to roll out {Straighten(way, study, say)}. A small one: hold the circle."),
+            _ => say.Say($"By the swing: a large one, straighten: begin to roll out {Straighten(way, study, say)}. A small one: from the best reading {Tighten(way, study, say)}."),
         };
         var turns = way.TurnsToCentre is { } count ? Turns(Math.Max(1, count), say) : "";
-        return say.Say($"{words}{turns} {say.Vertical(way.Climb3MinMs.Mean)} over the first three minutes, and {way.LostPct.Mean:0} of 100 lose the thermal.");
+        return say.Say($"{words}{turns} {say.Climb(way.Climb3MinMs.Mean)} over the first three minutes, and {way.LostPct.Mean:0} of 100 lose the thermal.");
     }
 
     private static string Turns(double count, Measures say) =>
@@ -55,6 +56,13 @@ internal static class WayText
         };
     }
 
-    private static string Tighten(WayResult way, Measures say) =>
-        say.Say($"{way.Parameters["tightenDeg"]:0}° more bank, held through {way.Parameters["holdDeg"]:0}° of turn, eased over half a turn");
+    private static string Tighten(WayResult way, CentringResult study, Measures say) =>
+        say.Say($"tighten to {TightTo(study, way.Parameters["tightenDeg"], say)}, held through {way.Parameters["holdDeg"]:0}° of turn, eased over half a turn");
+
+    /// <summary>The tighter circle with its speed, which keeps the margin over the stall.</summary>
+    internal static string TightTo(CentringResult study, double degrees, Measures say)
+    {
+        var bank = study.Circle.BankDeg + Math.Ceiling(degrees);
+        return say.Circle(bank, study.Circle.SpeedMsAt(bank));
+    }
 }
