@@ -3,6 +3,7 @@ using System.Text.Json;
 using DayBrief.Days;
 using DayBrief.Service.Features.Briefs;
 using DayBrief.Service.Features.Sites;
+using DayBrief.Service.Features.Technique;
 using DayBrief.Service.Infrastructure;
 
 namespace DayBrief.Service.Commands;
@@ -31,7 +32,7 @@ internal static class BriefCommand
     {
         var made = await MakeAsync(options, parsed, stopping);
         var reader = Reader.Of(made.Brief.Site, language: Languages.Language.Named(made.Brief.Site.Language));
-        var json = JsonSerializer.Serialize(BriefJson.Of(made), Json.Indented);
+        var json = JsonSerializer.Serialize(BriefJson.WithTechnique(made, new TechniqueDesk(), stopping), Json.Indented);
         if (parsed.GetValue(PdfOut) is { } pdf)
             await File.WriteAllBytesAsync(pdf, PrintBrief.Pdf(made, BriefSheet.Draw(made, reader, address: null, made.Brief.PreparedAt)), stopping);
         if (parsed.GetValue(HtmlOut) is { } html)

@@ -40,7 +40,7 @@ public sealed partial class HouseRules
         ["Features/Sending"] = ["Features.Arrivals", "Features.Sites", "Features.People", "Features.Briefs", "Infrastructure", "Languages"],
         ["Features/Phone"] = ["Features.Briefs", "Features.Sites", "Features.Technique", "Features.People", "Infrastructure", "Languages"],
         ["Features/Centring"] = ["Charts", "Infrastructure"],
-        ["Commands"] = ["Charts", "Features.Flights", "Features.Verifying", "Features.Sites", "Features.Soundings", "Features.Briefs", "Features.Centring", "Infrastructure", "Languages"],
+        ["Commands"] = ["Charts", "Features.Flights", "Features.Verifying", "Features.Sites", "Features.Soundings", "Features.Technique", "Features.Briefs", "Features.Centring", "Infrastructure", "Languages"],
     };
 
     [Fact]

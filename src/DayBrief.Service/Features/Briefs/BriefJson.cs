@@ -1,6 +1,7 @@
 using DayBrief.Days;
 using DayBrief.Service.Features.Sites;
 using DayBrief.Service.Features.Soundings;
+using DayBrief.Service.Features.Technique;
 using DayBrief.Service.Infrastructure;
 
 namespace DayBrief.Service.Features.Briefs;
@@ -66,7 +67,15 @@ internal sealed record BriefJson
 
     public required string Advice { get; init; }
 
+    /// <summary>What page and PDF say of how to fly the day, per group and class; null without usable thermals, and in what is
+    /// signed or just made: computing it takes seconds.</summary>
+    public TechniqueJson? Technique { get; init; }
+
     public required AnalysisJson Analysis { get; init; }
+
+    /// <summary>The brief with its technique.</summary>
+    public static BriefJson WithTechnique(MadeBrief made, TechniqueDesk desk, CancellationToken stopping) =>
+        Of(made) with { Technique = TechniqueJson.Of(made.Brief, Reader.Of(made.Brief.Site).Figures, desk, stopping) };
 
     public static BriefJson Of(MadeBrief made)
     {

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using DayBrief.Service.Features.Briefs.Revisions;
+using DayBrief.Service.Features.Technique;
 using DayBrief.Service.Infrastructure;
 
 namespace DayBrief.Service.Features.Briefs;
@@ -19,12 +20,12 @@ internal static class ShowBrief
         app.MapGet("/briefs/{id}/revisions/{number:int}", ShowRevision).ExcludeFromDescription();
     }
 
-    private static IResult ShowJson(string id, BriefDesk desk) => desk.Find(id) switch
+    private static IResult ShowJson(string id, BriefDesk desk, TechniqueDesk technique, CancellationToken stopping) => desk.Find(id) switch
     {
         null => TypedResults.Problem(Problem.NotFound($"No brief is kept under \"{id}\".")),
         // A later program that computes other figures gives what was signed, and how it stands now.
         { Standing: { IsAsSigned: false, Revision: { } revision } standing } => TypedResults.Content(AsSigned(revision, standing), "application/json; charset=utf-8"),
-        { } made => TypedResults.Ok(BriefJson.Of(made)),
+        { } made => TypedResults.Ok(BriefJson.WithTechnique(made, technique, stopping)),
     };
 
     private static string AsSigned(Revision revision, Standing standing)

@@ -15,6 +15,9 @@ internal sealed class TechniqueDesk
 {
     private const int Remembered = 100;
 
+    /// <summary>Encounters that judge the ways.</summary>
+    public int Encounters { get; init; } = new CentringOptions().Encounters;
+
     private readonly ConcurrentDictionary<string, TechniqueState> _states = new();
 
     /// <summary>The classes, in the order of the results.</summary>
@@ -26,8 +29,7 @@ internal sealed class TechniqueDesk
     public IReadOnlyList<CentringResult> Studies(TechniqueKey key, CancellationToken stopping = default)
     {
         Claim(key);
-        Compute(key, stopping);
-        return Find(key)!.Results!;
+        return Compute(key, stopping);
     }
 
     /// <summary>Marks a study as asked for; false when it already is.</summary>
@@ -39,14 +41,15 @@ internal sealed class TechniqueDesk
     }
 
     /// <summary>Computes all classes for one thermal and instrument.</summary>
-    public void Compute(TechniqueKey key, CancellationToken stopping)
+    public IReadOnlyList<CentringResult> Compute(TechniqueKey key, CancellationToken stopping)
     {
-        if (Find(key) is { Results: not null })
-            return;
+        if (Find(key) is { Results: { } there })
+            return there;
         var progress = new Told(done => _states[key.ToString()] = new(done, null));
         var results = CentringStudy.RunAll(
-            key.ToThermal(), [.. Classes.Select(GenericGlider.Of)], key.ToVariometer(), key.ToOptions(), progress, stopping);
+            key.ToThermal(), [.. Classes.Select(GenericGlider.Of)], key.ToVariometer(), key.ToOptions() with { Encounters = Encounters }, progress, stopping);
         _states[key.ToString()] = new(1, results);
+        return results;
     }
 
     /// <summary>Tells at once, on the computing thread, so that a finished study is never overwritten by late news.</summary>

@@ -89,9 +89,13 @@ internal static class TechniqueText
         && study.Optimum.FlatTo.BankDeg > study.Optimum.FlatFrom.BankDeg
         && study.Circle.BankDeg >= study.Optimum.FlatFrom.BankDeg && study.Circle.BankDeg <= study.Optimum.FlatTo.BankDeg;
 
+    /// <summary>The best circle low, in the middle and at the top, as far as the group may circle there and the lift is usable.</summary>
+    internal static IReadOnlyList<OptimumByHeight> Heights(TechniqueFacts facts) =>
+        OptimumByHeight.LowMiddleTop(facts.Thermal, facts.Glider, facts.Rule.Circles, Height.FromMetres(facts.At.UsableTopAglM ?? 0));
+
     private static IEnumerable<string> ByHeight(TechniqueFacts facts)
     {
-        var (say, heights) = (facts.Measures, OptimumByHeight.LowMiddleTop(facts.Thermal, facts.Glider, facts.Rule.Circles, Height.FromMetres(facts.At.UsableTopAglM ?? 0)));
+        var (say, heights) = (facts.Measures, Heights(facts));
         string[] names = [say["Low"], say["Middle"], say["Top"]];
         for (var i = 0; i < heights.Count; i++)
         {
