@@ -68,14 +68,14 @@ internal sealed record BriefJson
     public required string Advice { get; init; }
 
     /// <summary>What page and PDF say of how to fly the day, per group and class; null without usable thermals, and in what is
-    /// signed or just made: computing it takes seconds.</summary>
+    /// signed or just made.</summary>
     public TechniqueJson? Technique { get; init; }
 
     public required AnalysisJson Analysis { get; init; }
 
-    /// <summary>The brief with its technique.</summary>
+    /// <summary>The brief with its technique, which takes seconds to compute.</summary>
     public static BriefJson WithTechnique(MadeBrief made, TechniqueDesk desk, CancellationToken stopping) =>
-        Of(made) with { Technique = TechniqueJson.Of(made.Brief, Reader.Of(made.Brief.Site).Figures, desk, stopping) };
+        Of(made) with { Technique = TechniqueJson.Now(made.Brief, Reader.Of(made.Brief.Site).Figures, desk, stopping) };
 
     public static BriefJson Of(MadeBrief made)
     {

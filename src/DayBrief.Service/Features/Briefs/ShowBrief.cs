@@ -3,6 +3,7 @@ using System.Text.Json.Nodes;
 using DayBrief.Service.Features.Briefs.Revisions;
 using DayBrief.Service.Features.Technique;
 using DayBrief.Service.Infrastructure;
+using Hangfire;
 
 namespace DayBrief.Service.Features.Briefs;
 
@@ -10,7 +11,7 @@ namespace DayBrief.Service.Features.Briefs;
 internal static class ShowBrief
 {
     internal static void MapApi(RouteGroupBuilder api) =>
-        api.MapGet("/briefs/{id}", ShowJson).WithName(nameof(ShowBrief)).WithSummary("A brief as JSON.").Produces<BriefJson>();
+        api.MapGet("/briefs/{id}", ShowJson).WithName(nameof(ShowBrief)).WithSummary("A brief as JSON. Its technique is computed in the background, technique.ready says whether it is there; ?technique=wait waits for it.").Produces<BriefJson>();
 
     internal static void MapPages(RouteGroupBuilder app)
     {
@@ -20,12 +21,14 @@ internal static class ShowBrief
         app.MapGet("/briefs/{id}/revisions/{number:int}", ShowRevision).ExcludeFromDescription();
     }
 
-    private static IResult ShowJson(string id, BriefDesk desk, TechniqueDesk technique, CancellationToken stopping) => desk.Find(id) switch
+    private static IResult ShowJson(string id, string? technique, BriefDesk desk, TechniqueDesk studies, IBackgroundJobClient jobs, CancellationToken stopping) => desk.Find(id) switch
     {
         null => TypedResults.Problem(Problem.NotFound($"No brief is kept under \"{id}\".")),
         // A later program that computes other figures gives what was signed, and how it stands now.
         { Standing: { IsAsSigned: false, Revision: { } revision } standing } => TypedResults.Content(AsSigned(revision, standing), "application/json; charset=utf-8"),
-        { } made => TypedResults.Ok(BriefJson.WithTechnique(made, technique, stopping)),
+        { } made => TypedResults.Ok(technique == "wait"
+            ? BriefJson.WithTechnique(made, studies, stopping)
+            : BriefJson.Of(made) with { Technique = TechniqueJson.SoFar(made.Brief, Reader.Of(made.Brief.Site).Figures, studies, jobs) }),
     };
 
     private static string AsSigned(Revision revision, Standing standing)

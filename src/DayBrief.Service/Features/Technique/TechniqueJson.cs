@@ -4,21 +4,33 @@ using DayBrief.Flight.Gliders;
 using DayBrief.Service.Charts;
 using DayBrief.Service.Infrastructure;
 using DayBrief.Units;
+using Hangfire;
 
 namespace DayBrief.Service.Features.Technique;
 
 /// <summary>What page and PDF say of how to fly the day, for each group and class with the usual variometer, and the figures behind it.</summary>
-internal sealed record TechniqueJson(double VariometerLagS, IReadOnlyList<TechniqueOfJson> Groups)
+/// <param name="Ready">Whether all of it is computed; else what is not yet has its limits and rules alone.</param>
+/// <param name="VariometerLagS">Lag of the usual variometer.</param>
+/// <param name="Groups">Each group with each class.</param>
+internal sealed record TechniqueJson(bool Ready, double VariometerLagS, IReadOnlyList<TechniqueOfJson> Groups)
 {
-    /// <summary>Null on a day without usable thermals. The studies are computed where they are not there yet.</summary>
-    public static TechniqueJson? Of(Brief brief, Figures figures, TechniqueDesk desk, CancellationToken stopping = default)
+    /// <summary>All of it, computed now where it is not there yet. Null on a day without usable thermals.</summary>
+    public static TechniqueJson? Now(Brief brief, Figures figures, TechniqueDesk desk, CancellationToken stopping = default) =>
+        Of(pilot => TechniqueView.Now(brief, pilot, figures, desk, stopping));
+
+    /// <summary>What is there; the rest is asked for, so that it is there the next time.</summary>
+    public static TechniqueJson? SoFar(Brief brief, Figures figures, TechniqueDesk desk, IBackgroundJobClient jobs) =>
+        Of(pilot => TechniqueView.For(brief, pilot, figures, desk, jobs));
+
+    private static TechniqueJson? Of(Func<Pilot, TechniqueView?> view)
     {
         var pilots = from experience in Enum.GetValues<Experience>()
                      from glider in Enum.GetValues<GliderClass>()
                      select new Pilot { Experience = experience, Glider = glider };
-        var said = pilots.Select(pilot => TechniqueView.Now(brief, pilot, figures, desk, stopping))
-            .OfType<TechniqueView>().Select(TechniqueOfJson.Of).ToArray();
-        return said.Length == 0 ? null : new(new Pilot().Variometer.LagS, said);
+        var views = pilots.Select(view).OfType<TechniqueView>().ToArray();
+        return views.Length == 0
+            ? null
+            : new(views.All(each => each.Facts is not null || each.TooLow), new Pilot().Variometer.LagS, [.. views.Select(TechniqueOfJson.Of)]);
     }
 }
 

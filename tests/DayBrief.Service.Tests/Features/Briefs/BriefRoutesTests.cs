@@ -20,7 +20,10 @@ public sealed class BriefRoutesTests(ServiceHost host)
             """), Stopping);
         var answer = await made.JsonAsync(HttpStatusCode.Created);
         var back = await (await client.GetAsync(made.Headers.Location, Stopping)).JsonAsync(HttpStatusCode.OK);
-        Assert.Equal(answer.GetProperty("brief").ToString(), back.ToString());
+        // how to fly it is computed meanwhile
+        static IEnumerable<string> AllBut(JsonElement brief) => brief.EnumerateObject().Where(field => field.Name != "technique").Select(field => field.ToString());
+        Assert.Equal(AllBut(answer.GetProperty("brief")), AllBut(back));
+        Assert.Equal(15, back.GetProperty("technique").GetProperty("groups").GetArrayLength());
         Assert.Equal("2026-05-21", back.GetProperty("date").GetString());
         Assert.Equal(17, back.GetProperty("day").GetProperty("assumptions").GetProperty("maxTemperatureC").GetDouble());
     }

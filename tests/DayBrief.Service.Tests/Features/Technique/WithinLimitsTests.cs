@@ -3,7 +3,6 @@ using System.Net;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using DayBrief.Days;
-using DayBrief.Flight.Centring;
 using DayBrief.Flight.Gliders;
 using DayBrief.Service.Charts;
 using DayBrief.Service.Features.Briefs;
@@ -11,7 +10,6 @@ using DayBrief.Service.Features.Sites;
 using DayBrief.Service.Infrastructure;
 using DayBrief.Service.Languages;
 using DayBrief.Soundings;
-using DayBrief.Units;
 
 namespace DayBrief.Service.Features.Technique;
 
@@ -45,7 +43,7 @@ public sealed partial class WithinLimitsTests
                 foreach (var unit in new[] { HeightUnit.Feet, HeightUnit.Metres })
                 {
                     var figures = new Figures(unit, Language.Named(code)!);
-                    var view = TechniqueView.Now(day, new() { Experience = experience, Glider = glider }, figures, Desk)!;
+                    var view = TechniqueView.Now(day, new() { Experience = experience, Glider = glider }, figures, Desk, TestContext.Current.CancellationToken)!;
                     foreach (var text in Forms(view))
                         Holds(text, day, view, ref banks, ref heights);
                 }
@@ -67,7 +65,7 @@ public sealed partial class WithinLimitsTests
         var figures = new Figures(HeightUnit.Feet, Language.Named(code)!);
         foreach (var day in Days)
         {
-            var view = TechniqueView.Now(day, new() { Experience = experience }, figures, Desk)!;
+            var view = TechniqueView.Now(day, new() { Experience = experience }, figures, Desk, TestContext.Current.CancellationToken)!;
             foreach (var text in Forms(view))
                 Assert.All(rules, rule => Assert.Contains(rule, text, StringComparison.Ordinal));
         }
@@ -79,7 +77,7 @@ public sealed partial class WithinLimitsTests
         var circles = 0;
         foreach (var day in Days)
         {
-            var json = JsonSerializer.SerializeToElement(TechniqueJson.Of(day, new(HeightUnit.Feet, Language.English), Desk), Json.Line);
+            var json = JsonSerializer.SerializeToElement(TechniqueJson.Now(day, new(HeightUnit.Feet, Language.English), Desk, TestContext.Current.CancellationToken), Json.Line);
             var groups = json.GetProperty("groups").EnumerateArray().ToArray();
             Assert.Equal(15, groups.Select(each => (each.GetProperty("experience").GetString(), each.GetProperty("glider").GetString())).Distinct().Count());
             foreach (var each in groups)
