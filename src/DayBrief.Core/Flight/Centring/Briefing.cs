@@ -13,12 +13,15 @@ internal sealed class Briefing(Thermal thermal, Circle circle, Variometer instru
     private const double KnotsMs = 1852.0 / 3600;
 
     /// <summary>Lift that a pilot feels as a surge: a quarter of the core, above the gusts.</summary>
-    private const double SurgeShare = 0.25;
+    internal const double SurgeShare = 0.25;
 
     /// <summary>Least swing that is acted upon, over the core: the gusts' own.</summary>
     private const double LeastSwingShare = 0.15;
 
     public Thermal Thermal => thermal;
+
+    /// <summary>Whole seconds from the surge to the turn that geometry asks for.</summary>
+    public double TurnInS => TurnIn.AfterSurgeS(thermal, circle, instrument.DisplayDelayS + _skill.ExtraDelayS);
 
     public Circle Circle => circle;
 

@@ -21,8 +21,8 @@ internal sealed class EncounterSet
     public const int Block = 16;
 
     /// <summary>How far beside the axis paths pass, in radii of the lift.</summary>
-    private const double NearestMiss = 0.2;
-    private const double FarthestMiss = 0.6;
+    internal const double NearestMiss = 0.2;
+    internal const double FarthestMiss = 0.6;
 
     /// <summary>By how much the wing that is felt to rise raises the chance of turning the right way, and from which distance on in full.</summary>
     private const double WingFelt = 0.45;

@@ -8,8 +8,8 @@ namespace DayBrief.Flight.Centring;
 internal sealed class Judgement(
     Briefing briefing, Variometer instrument, CirclingOptimum optimum, EncounterFlights encounters, bool withErrors)
 {
-    /// <summary>A way is tied with the best unless it is behind by more than this, m/s, beyond chance: nobody can tell so little.</summary>
-    internal const double TieMs = 0.02;
+    /// <summary>A way is as good as the best if it is surely behind by no more than this, m/s: nobody can tell so little.</summary>
+    internal const double AsGoodMs = 0.02;
 
     /// <summary>Encounters whose turns are counted: medians need no more.</summary>
     private const int Counted = 512;
@@ -19,15 +19,15 @@ internal sealed class Judgement(
         var held = encounters.Judging.Fly(briefing.Fly(CentringWay.Hold, new()), EncounterFlights.Full, traced: Counted);
         var offset = Median(held.FirstOffset) * briefing.Thermal.RadiusM;
         var rollOut = RollOut.ClosedForm(briefing.Circle, instrument, offset ?? 0);
-        var flown = FlyAll(new(briefing, encounters.Choosing, rollOut), held);
-        var best = flown.Where(each => each.Way != CentringWay.Reverse).MaxBy(each => Estimate.Of(each.Outcomes.Three).Mean)!;
+        var flown = FlyAll(new(briefing, encounters.Choosing, rollOut, briefing.TurnInS), held);
+        var best = flown.Where(each => MayBeAdvised(each.Way)).MaxBy(each => Estimate.Of(each.Outcomes.Three).Mean)!;
         return Report(flown, [.. flown.Select(each => Result(each, best)).OrderBy(each => each.Way == CentringWay.Reverse).ThenByDescending(each => each.Climb3MinMs.Mean)], rollOut, offset);
     }
 
     private CentringResult Report(Flown[] flown, WayResult[] ranking, RollOut rollOut, double? offset)
     {
         var tied = Tied(ranking);
-        var recommended = flown.Single(each => each.Way == tied[0]);
+        var recommended = flown.Single(each => each.Way == Simplest(tied));
         var shift = flown.Single(each => each.Way == CentringWay.StraightenAndShift).Numbers;
         return new()
         {
@@ -51,19 +51,25 @@ internal sealed class Judgement(
         };
     }
 
-    /// <summary>The ways that may be advised and are as good as the best of them. Reversing never is: whoever circles there does not
-    /// expect it (common practice, no source).</summary>
+    /// <summary>The ways that may be advised and cannot be told from the best of them, or are surely as good. Reversing never is: whoever
+    /// circles there does not expect it (common practice, no source).</summary>
     private CentringWay[] Tied(WayResult[] ranking) =>
-        [.. ranking.Where(each => each.Way != CentringWay.Reverse && (each.Way != CentringWay.TightenAndEase || briefing.Tightenings[0] > 0)).Where(each => each.BehindBestMs.Mean - each.BehindBestMs.HalfWidth95 < TieMs).Select(each => each.Way).Order()];
+        [.. ranking.Where(each => MayBeAdvised(each.Way) && each.BehindBestMs is var behind
+            && (behind.Mean <= behind.HalfWidth95 || behind.Mean + behind.HalfWidth95 < AsGoodMs)).Select(each => each.Way).Order()];
+
+    private bool MayBeAdvised(CentringWay way) =>
+        way != CentringWay.Reverse && (way != CentringWay.TightenAndEase || briefing.Tightenings[0] > 0);
+
+    /// <summary>The simplest of the tied that is a way for every turn: levelling after 270° is for the wrong turn alone, and told by itself.</summary>
+    private static CentringWay Simplest(CentringWay[] tied) => tied.Where(way => way != CentringWay.LevelAfter270).DefaultIfEmpty(CentringWay.Hold).First();
 
     private IReadOnlyList<EntryCost> Costs(Flying accurate) =>
         EntryCosts.Of(briefing, accurate, encounters.Erring, EncounterFlights.Short);
 
     private Flown[] FlyAll(WayOptimiser optimiser, Outcomes held)
     {
-        var surge = optimiser.Choose(CentringWay.TurnOnSurge);
         var numbers = CentringWays.SimplestFirst.Where(way => way != CentringWay.BySwing)
-            .ToDictionary(way => way, way => way == CentringWay.TurnOnSurge ? surge : optimiser.Choose(way, Corrects(way) ? optimiser.Entry(surge) : null));
+            .ToDictionary(way => way, way => optimiser.Choose(way));
         var (shift, tighten) = (numbers[CentringWay.StraightenAndShift], numbers[CentringWay.TightenAndEase]);
         var both = shift with { AfterBestDeg = tighten.AfterBestDeg, TightenDeg = tighten.TightenDeg, HoldDeg = tighten.HoldDeg };
         numbers[CentringWay.BySwing] = optimiser.Choose(CentringWay.BySwing, both);

@@ -1,14 +1,18 @@
 namespace DayBrief.Flight.Centring;
 
-/// <summary>Chooses the numbers of a way for the day: the height gained in three minutes decides.</summary>
+/// <summary>Chooses the numbers of a way for the day: the closed form's, unless the height gained in three minutes speaks clearly against one.</summary>
 /// <remarks>
-/// One number after the other over a few values that a pilot can fly, twice round, from the closed form's values. The encounters
-/// are others than those that judge the ways afterwards, so a lucky choice gains nothing. The optima are flat: of two values
-/// within 0.01 m/s the one nearer the closed form stays.
+/// Where to begin a roll-out and when to turn in after the surge are geometry (<see cref="RollOut"/>, <see cref="TurnIn"/>) and are not
+/// searched: the simulation's optimum is flat round them, and a search would give other numbers with every seed. The rest are
+/// tried one after the other over a few values that a pilot can fly, in encounters other than those that judge the ways afterwards,
+/// so a lucky choice gains nothing; a value gives way only to one that is better by 0.02 m/s.
 /// </remarks>
-internal sealed class WayOptimiser(Briefing briefing, EncounterFlight flight, RollOut closedForm)
+internal sealed class WayOptimiser(Briefing briefing, EncounterFlight flight, RollOut closedForm, double turnInS)
 {
-    private const double Gain = 0.01;
+    /// <summary>Longest time after the surge that a pilot counts, s; in wider thermals the turn begins when the lift stops rising.</summary>
+    internal const double LongestWait = 8;
+
+    private const double Gain = 0.02;
     private static readonly Kernel.EncounterKernel.Clock Coarse = new(180, 5);
 
     private delegate WayParameters With(WayParameters parameters, double value);
@@ -19,16 +23,18 @@ internal sealed class WayOptimiser(Briefing briefing, EncounterFlight flight, Ro
         AfterWorstDeg = Math.Clamp(15 * Math.Round(closedForm.AfterWorstReadingDeg / 15), 0, 105),
         LevelS = Math.Clamp(Math.Round(closedForm.LevelS), 0, 6),
         TightenDeg = briefing.Tightenings[0],
+        AfterSurgeS = turnInS <= LongestWait ? turnInS : null,
     };
-
-    /// <summary>How ways that correct begin: so many seconds after the surge, or when the lift stops rising, whichever is better by itself.</summary>
-    public WayParameters Entry(WayParameters surge) =>
-        Value(CentringWay.TurnOnSurge, surge) > Value(CentringWay.Hold, Start) ? Start with { AfterSurgeS = surge.AfterSurgeS } : Start;
 
     /// <summary>The numbers for a way, beginning from those already found for another or from the closed form.</summary>
     public WayParameters Choose(CentringWay way, WayParameters? from = null)
     {
-        var best = from ?? (way == CentringWay.TurnOnSurge ? Start with { AfterSurgeS = 0 } : Start);
+        var best = from ?? way switch
+        {
+            CentringWay.TurnOnSurge => Start with { AfterSurgeS = Math.Min(turnInS, LongestWait) },
+            CentringWay.Hold or CentringWay.LevelAfter270 or CentringWay.Reverse => Start with { AfterSurgeS = null },
+            _ => Start,
+        };
         var choices = Choices(way);
         if (choices.Length == 0)
             return best;
@@ -59,10 +65,9 @@ internal sealed class WayOptimiser(Briefing briefing, EncounterFlight flight, Ro
 
     private (With With, double[] Values)[] Choices(CentringWay way) => way switch
     {
-        CentringWay.TurnOnSurge => [AfterSurge],
         CentringWay.LevelAfter270 => [((p, v) => p with { LevelS = v }, [0, 1, 2, 3, 4, 6])],
         CentringWay.Reverse => [((p, v) => p with { JudgeDeg = v }, [60, 90, 120, 150])],
-        CentringWay.StraightenAndShift => [AfterWorst, ((p, v) => p with { LevelS = v }, [0, 1, 2, 3, 4, 6])],
+        CentringWay.StraightenAndShift => [((p, v) => p with { LevelS = v }, [0, 1, 2, 3, 4, 6])],
         CentringWay.TightenAndEase =>
         [
             ((p, v) => p with { HoldDeg = v }, [270, 360, 450]),
@@ -76,9 +81,4 @@ internal sealed class WayOptimiser(Briefing briefing, EncounterFlight flight, Ro
         ],
         _ => [],
     };
-
-    private static (With With, double[] Values) AfterWorst =>
-        ((p, v) => p with { AfterWorstDeg = v }, [0, 15, 30, 45, 60, 75, 90, 105]);
-
-    private static (With With, double[] Values) AfterSurge => ((p, v) => p with { AfterSurgeS = v }, [0, 1, 2, 3, 4, 5, 6, 7]);
 }

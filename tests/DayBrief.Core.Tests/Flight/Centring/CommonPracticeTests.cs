@@ -33,13 +33,16 @@ public sealed class CommonPracticeTests
         }
     }
 
-    /// <summary>"Corrections centre in about 4 to 7 turns", in a thermal about twice as wide as the circle, by the circle's centre that comes
-    /// near and stays for a turn.</summary>
+    /// <summary>The recordings' definition (first turn within a tenth of the climb's best three) and their quartiles, 1 to 3 turns. The trade's "4 to 7
+    /// turns" has no definition; by ours, a circle that comes near and stays for a turn, docs/verification.md has the figures.</summary>
     [Fact]
-    public void Corrections_centre_in_about_four_to_seven_turns()
+    public void The_first_good_turn_comes_as_early_as_recorded()
     {
-        var ranking = CentringStudy.Run(Scene.Narrow, Scene.Standard, Instruments.Variometer.Usual, new() { WithErrors = false }).Ranking;
-        Assert.InRange(ranking.Single(way => way.Way == CentringWay.StraightenAndShift).TurnsToCentre!.Value, 4, 7);
+        foreach (var thermal in new[] { Scene.Medium, Scene.Strong, Scene.Narrow, Scene.Broad })
+        {
+            var study = CentringStudy.Run(thermal, Scene.Standard, Instruments.Variometer.Usual, new() { WithErrors = false });
+            Assert.InRange(study.Ranking.Single(way => way.Way == study.Recommended).Figures.FirstGoodTurn!.Value, 1, 3);
+        }
     }
 
     [Theory]
@@ -76,9 +79,40 @@ public sealed class CommonPracticeTests
     [Fact]
     public void Correcting_late_and_rolling_sloppily_cost_climb()
     {
-        var result = CentringStudy.Run(Scene.Narrow, Scene.Standard, Instruments.Variometer.Usual);
-        var errors = result.Ranking.Single(way => way.Way == CentringWay.StraightenAndShift).Errors;
-        Assert.True(errors.Single(each => each.Error == PilotError.Late).ClimbLostMs is var late && late.Mean > late.HalfWidth95, $"late {late}");
-        Assert.True(errors.Single(each => each.Error == PilotError.SloppyRoll).ClimbLostMs is var sloppy && sloppy.Mean > sloppy.HalfWidth95, $"sloppy {sloppy}");
+        var scene = new Scene(Scene.Narrow, 38);
+        var clean = scene.Fly(CentringWay.StraightenAndShift);
+        foreach (var error in new[] { PilotError.Late, PilotError.SloppyRoll })
+        {
+            var lost = Estimate.OfDifference(clean.Three, scene.Fly(CentringWay.StraightenAndShift, error: error).Three, 1.0 / 180);
+            Assert.True(lost.Mean > lost.HalfWidth95, $"{error}: {lost}");
+        }
+    }
+
+    /// <summary>A slower instrument shows less of the swing, later: it must cost, and never help (three-minute climb of the way advised).</summary>
+    [Fact]
+    public void A_slower_instrument_costs_climb()
+    {
+        double Climb(double lagS)
+        {
+            var study = CentringStudy.Run(Scene.Narrow, Scene.Standard, new Instruments.Variometer(lagS), new() { WithErrors = false });
+            return study.Ranking.Single(way => way.Way == study.Recommended).Climb3MinMs.Mean;
+        }
+
+        var climbs = new[] { 1.0, 3, 5 }.Select(Climb).ToArray();
+        Assert.True(climbs[0] > climbs[1] && climbs[1] > climbs[2], string.Join(" ", climbs));
+    }
+
+    /// <summary>The better the pilot does what is advised, the better the climb: the groups differ because the simulation does.</summary>
+    [Fact]
+    public void Skill_pays()
+    {
+        double Climb(PilotSkill skill)
+        {
+            var study = CentringStudy.Run(Scene.Narrow, Scene.Standard, Instruments.Variometer.Usual, new() { WithErrors = false, Skill = skill });
+            return study.Ranking.Single(way => way.Way == study.Recommended).Climb3MinMs.Mean;
+        }
+
+        Assert.True(Climb(PilotSkill.Practised) > Climb(PilotSkill.Solo) + 0.02);
+        Assert.True(Climb(PilotSkill.Solo) > Climb(PilotSkill.Learning) + 0.02);
     }
 }

@@ -44,8 +44,8 @@ internal sealed class Scene(Thermal thermal, double bankDeg, Variometer? instrum
         }
     }
 
-    public Outcomes Fly(CentringWay way, WayParameters? numbers = null) =>
-        _flights.Judging.Fly(Briefing.Fly(way, numbers ?? Numbers), EncounterFlights.Full);
+    public Outcomes Fly(CentringWay way, WayParameters? numbers = null, PilotError error = PilotError.None) =>
+        _flights.Judging.Fly(Briefing.Fly(way, numbers ?? Numbers, error), EncounterFlights.Full);
 
     public bool TurnedTheWrongWay(int encounter) => Set.Miss[encounter] > 0 != Set.Side[encounter] > 0;
 

@@ -7,7 +7,7 @@ internal readonly struct Tempo
     private const float Pitch = 2;
 
     /// <summary>Time constant of the pilot's feel for the air, s (assumed: quicker than the needle, as [FAA-13A] has it).</summary>
-    private const float Feel = 0.7f;
+    public const float Feel = 0.7f;
 
     /// <summary>Time over which a pilot gathers what is felt into "it rises still" or "it has stopped", s (assumed).</summary>
     private const float Gathered = 2;
