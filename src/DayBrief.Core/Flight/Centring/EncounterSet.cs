@@ -48,6 +48,10 @@ internal sealed class EncounterSet
 
     public int Count { get; }
 
+    /// <summary>Where a second of an encounter stands in the series: blocks of encounters one after the other, in each a row a second, so that
+    /// a kernel reads straight on.</summary>
+    public static int Place(int encounter, int second) => ((((encounter / Block) * (Seconds + 1)) + second) * Block) + (encounter % Block);
+
     /// <summary>Where along the path an encounter begins, m: just outside the updraft.</summary>
     public float StartY { get; }
 
@@ -84,7 +88,7 @@ internal sealed class EncounterSet
 
     public float[] PlaceLot { get; }
 
-    /// <summary>Vertical gusts, m/s: row of a second, column of an encounter; so are the next four.</summary>
+    /// <summary>Vertical gusts, m/s, by <see cref="Place"/>; so are the next four.</summary>
     public float[] Gusts { get; }
 
     /// <summary>What horizontal gusts add to the climb by energy, m/s.</summary>
@@ -139,12 +143,14 @@ internal sealed class EncounterSet
 
     private void Unsteady(CounterRandom random, int encounter, double coreMs)
     {
-        Turbulence.Gusts(Gusts.AsSpan(encounter), Count, random.Stream(0), coreMs);
-        Turbulence.Along(Along.AsSpan(encounter), Count, random.Stream(4), coreMs, GustSpeedMs);
-        Turbulence.Slow(Breath.AsSpan(encounter), Count, random.Stream(1), Turbulence.BreathingMemoryS, Turbulence.Breathing);
-        Turbulence.Slow(AxisX.AsSpan(encounter), Count, random.Stream(2), Turbulence.WanderMemoryS, Turbulence.WanderOverCore * coreMs);
-        Turbulence.Slow(AxisY.AsSpan(encounter), Count, random.Stream(3), Turbulence.WanderMemoryS, Turbulence.WanderOverCore * coreMs);
+        Turbulence.Gusts(Series(Gusts, encounter), Block, random.Stream(0), coreMs);
+        Turbulence.Along(Series(Along, encounter), Block, random.Stream(4), coreMs, GustSpeedMs);
+        Turbulence.Slow(Series(Breath, encounter), Block, random.Stream(1), Turbulence.BreathingMemoryS, Turbulence.Breathing);
+        Turbulence.Slow(Series(AxisX, encounter), Block, random.Stream(2), Turbulence.WanderMemoryS, Turbulence.WanderOverCore * coreMs);
+        Turbulence.Slow(Series(AxisY, encounter), Block, random.Stream(3), Turbulence.WanderMemoryS, Turbulence.WanderOverCore * coreMs);
     }
+
+    private static Span<float> Series(float[] all, int encounter) => all.AsSpan(Place(encounter, 0), ((Seconds + 1) * Block) - (encounter % Block));
 
     private static (float X, float Y) Towards(double turn, double distance) =>
         ((float)(distance * Math.Cos(2 * Math.PI * turn)), (float)(distance * Math.Sin(2 * Math.PI * turn)));

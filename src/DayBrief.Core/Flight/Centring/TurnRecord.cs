@@ -23,7 +23,7 @@ internal sealed class TurnRecord
         var (edges, gained) = (new List<double>(), new List<double>());
         for (var second = 1; second <= EncounterSet.Seconds; second++)
         {
-            var (at, before) = ((second * trace.Count) + encounter, ((second - 1) * trace.Count) + encounter);
+            var (at, before) = (EncounterSet.Place(encounter, second), EncounterSet.Place(encounter, second - 1));
             var (from, to) = (trace.Turned[before], trace.Turned[at]);
             while (to > Math.Max(edges.Count * Turn, 1e-3))
             {

@@ -28,7 +28,7 @@ internal sealed class SimulatedTurns(Trace trace, EncounterSet set, TurnRecord r
         var (cosine, sine) = (0.0, 0.0);
         foreach (var second in Seconds(turn))
         {
-            var (here, next) = ((second * trace.Count) + encounter, ((second + 1) * trace.Count) + encounter);
+            var (here, next) = (EncounterSet.Place(encounter, second), EncounterSet.Place(encounter, second + 1));
             var climb = trace.Gained[next] - trace.Gained[here];
             var (heading, turned) = (0.5 * (trace.Turned[here] + trace.Turned[next]), trace.Turned[next] - trace.Turned[here]);
             cosine += climb * Math.Cos(heading) * turned;
@@ -47,11 +47,11 @@ internal sealed class SimulatedTurns(Trace trace, EncounterSet set, TurnRecord r
 
     private (double X, double Y) Place(int second)
     {
-        var (x, y) = ((double)trace.X[(second * trace.Count) + encounter], (double)trace.Y[(second * trace.Count) + encounter]);
+        var (x, y) = ((double)trace.X[EncounterSet.Place(encounter, second)], (double)trace.Y[EncounterSet.Place(encounter, second)]);
         for (var before = 0; before < second; before++)
         {
-            x += set.AxisX[(before * set.Count) + encounter];
-            y += set.AxisY[(before * set.Count) + encounter];
+            x += set.AxisX[EncounterSet.Place(encounter, before)];
+            y += set.AxisY[EncounterSet.Place(encounter, before)];
         }
 
         return (x, y);

@@ -100,17 +100,17 @@ internal static class EncounterKernel
         where T : struct, ILane<T>
     {
         column.Renew(ref s, second);
-        s.Gust = T.Load(set.Gusts.AsSpan((second * set.Count) + first));
-        s.GustPerSecond = T.Load(set.Gusts.AsSpan(((second + 1) * set.Count) + first)) - s.Gust;
-        s.Along = T.Load(set.Along.AsSpan((second * set.Count) + first));
-        s.AlongPerSecond = T.Load(set.Along.AsSpan(((second + 1) * set.Count) + first)) - s.Along;
-        s.Strength = s.Life * s.Lot * (T.Of(1) + T.Load(set.Breath.AsSpan((second * set.Count) + first)));
-        s.DriftX -= T.Load(set.AxisX.AsSpan((second * set.Count) + first));
-        s.DriftY -= T.Load(set.AxisY.AsSpan((second * set.Count) + first));
+        s.Gust = T.Load(set.Gusts.AsSpan(EncounterSet.Place(first, second)));
+        s.GustPerSecond = T.Load(set.Gusts.AsSpan(EncounterSet.Place(first, second + 1))) - s.Gust;
+        s.Along = T.Load(set.Along.AsSpan(EncounterSet.Place(first, second)));
+        s.AlongPerSecond = T.Load(set.Along.AsSpan(EncounterSet.Place(first, second + 1))) - s.Along;
+        s.Strength = s.Life * s.Lot * (T.Of(1) + T.Load(set.Breath.AsSpan(EncounterSet.Place(first, second))));
+        s.DriftX -= T.Load(set.AxisX.AsSpan(EncounterSet.Place(first, second)));
+        s.DriftY -= T.Load(set.AxisY.AsSpan(EncounterSet.Place(first, second)));
         // the slow series backwards: a wave of unit size with nothing in common with the air of the moment
         if (f.BankWander > 0)
         {
-            var wave = T.Load(set.AxisX.AsSpan(((EncounterSet.Seconds - second) * set.Count) + first)) * T.Of(f.BankWander * set.WaveScale);
+            var wave = T.Load(set.AxisX.AsSpan(EncounterSet.Place(first, EncounterSet.Seconds - second))) * T.Of(f.BankWander * set.WaveScale);
             s.Wander = T.Select(s.Phase > T.Of(Pilot.Circling - 0.5f), wave, T.Of(0));
         }
 

@@ -2,7 +2,7 @@ using DayBrief.Numerics.Lanes;
 
 namespace DayBrief.Flight.Centring.Kernel;
 
-/// <summary>The first flights of a set second by second: row of a second, column of an encounter. The axis of the thermal is the origin.</summary>
+/// <summary>The first flights of a set second by second: by <see cref="EncounterSet.Place"/>. The axis of the thermal is the origin.</summary>
 internal sealed class Trace(int count)
 {
     public int Count => count;
@@ -23,7 +23,7 @@ internal sealed class Trace(int count)
     {
         if (first >= count)
             return;
-        var at = (second * count) + first;
+        var at = EncounterSet.Place(first, second);
         T.Store(s.Gained, Gained.AsSpan(at));
         T.Store(s.Turned, Turned.AsSpan(at));
         T.Store(s.X, X.AsSpan(at));
