@@ -86,9 +86,20 @@ internal sealed class Judgement(
         TurnsToCentre = Median(flown.Outcomes.CentredAt),
         Figures = ClimbFigures.Of(flown.Outcomes.Trace!, briefing.Swing.Rows[0].MeanClimbMs, Leaving.AsFlown),
         BehindBestMs = Estimate.OfDifference(best.Outcomes.Three, flown.Outcomes.Three, 1.0 / 180),
-        Parameters = flown.Numbers.Of(flown.Way),
+        Parameters = Told(flown),
         Errors = withErrors ? [.. Costs(flown)] : [],
     };
+
+    /// <summary>The way's numbers, and the swing from which it does something about the circle: all that was simulated is told.</summary>
+    private Dictionary<string, double> Told(Flown flown)
+    {
+        var (told, flying) = (new Dictionary<string, double>(flown.Numbers.Of(flown.Way)), briefing.Fly(flown.Way, flown.Numbers));
+        if (flying.ShiftFrom < Flying.NoSwing)
+            told["straightensFromMs"] = flying.ShiftFrom;
+        if (flying.TightenFrom < Flying.NoSwing)
+            told["tightensFromMs"] = flying.TightenFrom;
+        return told;
+    }
 
     private static bool Corrects(CentringWay way) => way is CentringWay.StraightenAndShift or CentringWay.TightenAndEase or CentringWay.BySwing;
 

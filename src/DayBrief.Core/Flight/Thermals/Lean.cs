@@ -13,6 +13,10 @@ public static class Lean
 {
     internal const double SteepestSlope = 1;
 
+    /// <summary>Share of the lean of a plume from a fixed source that a column has: circles drift with 95 % of the wind at their height where
+    /// such a plume would give 57 % (flight recorders, given half), so (100 − 95)/(100 − 57) of it.</summary>
+    public const double HeldShare = 0.12;
+
     /// <summary>Wind at a height less the thermal's own drift, m/s along the shear.</summary>
     public static double RelativeWindMs(Thermal thermal, Height height)
     {

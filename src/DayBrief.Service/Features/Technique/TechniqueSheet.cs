@@ -42,7 +42,10 @@ internal static class TechniqueSheet
     private static void Advice(SheetSurface sheet, TechniqueFacts facts)
     {
         var say = facts.Measures;
-        var top = sheet.Y + 17;
+        sheet.Y += 16;
+        sheet.Paragraph(CarryText.Of(facts), 14, bold: true);
+        Classes(sheet, facts);
+        var top = sheet.Y + 15;
         var left = Block(sheet, SheetSurface.Left, top, say["Finding it"], TechniqueText.Find(facts));
         left = Block(sheet, SheetSurface.Left, left, say["Centring it"], TechniqueText.Centre(facts));
         left = Place(sheet, SheetSurface.Left, left, TechniqueCharts.Plan(facts.Thermal, facts.Study, facts.Brief.Day.Wind?.Mean, facts.Measures.Figures));
@@ -52,6 +55,20 @@ internal static class TechniqueSheet
         right = Block(sheet, RightLeft, right, say["What not to do, and what it costs today"], AvoidText.Of(facts.Study, facts.Measures));
         if (facts.Pilot.Experience != Experience.BeforeSolo)
             Swing(sheet, left < right ? SheetSurface.Left : RightLeft, Math.Min(left, right), facts);
+    }
+
+    private static void Classes(SheetSurface sheet, TechniqueFacts facts)
+    {
+        const double Row = 11.5;
+        double[] edges = [0, 0.36, 0.48, 0.6, 0.77, 1];
+        foreach (var (cells, bold) in ClassTable.Rows(facts).Select(row => (row, false)).Prepend((ClassTable.Head(facts.Measures), facts.Classes.Count > 0)))
+        {
+            if (facts.Classes.Count == 0)
+                return;
+            sheet.Y += Row;
+            for (var i = 0; i < cells.Count; i++)
+                sheet.Drawing.Text(SheetSurface.Left + (SheetSurface.Inner * edges[i]), sheet.Y, cells[i], new TextStyle(9.5) { Bold = bold, Anchor = i == 0 ? Anchor.Start : Anchor.End });
+        }
     }
 
     private static double Block(SheetSurface sheet, double x, double y, string title, IEnumerable<string> lines)

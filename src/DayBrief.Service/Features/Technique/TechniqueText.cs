@@ -7,7 +7,11 @@ using DayBrief.Units;
 namespace DayBrief.Service.Features.Technique;
 
 /// <summary>Everything the words are made from; the thermal is that of one step of the day, the strongest.</summary>
-internal sealed record TechniqueFacts(Brief Brief, DayStep At, Thermal Thermal, CentringResult Study, Glider Glider, Pilot Pilot, Measures Measures, CirclingRule Rule);
+internal sealed record TechniqueFacts(Brief Brief, DayStep At, Thermal Thermal, CentringResult Study, Glider Glider, Pilot Pilot, Measures Measures, CirclingRule Rule)
+{
+    /// <summary>The studies of all classes for the pilot's group and variometer, in their order.</summary>
+    public IReadOnlyList<CentringResult> Classes { get; init; } = [];
+}
 
 /// <summary>Finding it, centring it, holding it, when to leave, what not to do: in words, each line from today's numbers.</summary>
 internal static class TechniqueText
@@ -23,16 +27,19 @@ internal static class TechniqueText
             yield return say.Say($"They stand in streets along {wind.Mean.FromDegrees:000}°, {say.Distance(apart.Metres)} apart: fly along a street, cross quickly.");
         if (day.Wind is { Mean: var mean } && mean.Speed.MetresPerSecond > 1)
         {
-            var height = Height.FromMetres(0.4 * thermal.Depth.Metres);
-            var drift = Lean.DriftM(mean.Speed, height, thermal.CoreUpdraft);
-            yield return say.Say($"At mid-height look up to {say.Distance(drift)} downwind of the ground it came from.");
+            yield return say.Say($"It stands nearly upright and drifts {say.Distance(600 * mean.Speed.MetresPerSecond)} in ten minutes: from the ground look downwind of the source, at any height; from a cloud look straight below it, low down up to {say.Length(LeanM(thermal, mean))} upwind.");
         }
 
         if (day.ThermalType.Kind == ThermalKind.ShortLived && thermal.Lifetime is { } life)
-            yield return say.Say($"At one height it lasts about {life.TotalMinutes:0} min: turn at the first good surge, go on quickly when it fades.");
+            yield return say.Say($"At one height it lasts about {life.TotalMinutes:0} min: don't search long, go on quickly when it fades.");
         if (facts.Pilot.Experience == Experience.CrossCountry)
             yield return say.Say($"Expect about {say.Climb(facts.Study.CentredClimbMs)} when centred; set the speed-to-fly ring to what you really average, not to that.");
     }
+
+    /// <summary>How far the foot of the column stands upwind of its head at most: gliders' circles drift with 95 % of the wind at their height,
+    /// which leaves an eighth of the lean that a plume from a fixed source would have (docs/technique.md).</summary>
+    private static double LeanM(Thermal thermal, Wind mean) =>
+        Lean.HeldShare * Lean.DriftM(mean.Speed, thermal.Depth, thermal.CoreUpdraft);
 
     public static IEnumerable<string> Centre(TechniqueFacts facts)
     {
@@ -45,14 +52,18 @@ internal static class TechniqueText
 
         var late = study.LagS + study.Instrument.DisplayDelayS;
         yield return say.Say($"In this circle you know of the air {late:0.0} s late, {study.Circle.RateDegS * late:0}° of turn.");
-        yield return WayText.Of(study.Ranking.First(way => way.Way == study.Recommended), study, say);
+        var given = study.Ranking.First(way => way.Way == study.Recommended);
+        yield return WayText.Entry(given, say);
+        yield return WayText.Of(given, study, say);
+        foreach (var line in TodayText.Of(facts))
+            yield return line;
         var others = study.Tied.Where(way => way != study.Recommended).Select(way => WayText.Name(way, say)).ToArray();
         if (others.Length > 0)
             yield return say.Say($"Today {Joined(others, say)} cannot be told from it; the simpler is given.");
         if (study.SimulatedRollOut is var best && study.Recommended is not (CentringWay.StraightenAndShift or CentringWay.BySwing))
             yield return say.Say($"If you straighten: begin {Math.Max(0, best.AfterWorstReadingS):0.0} s after the weakest reading, wings level {best.LevelS:0.0} s.");
-        if (study.Ranking.FirstOrDefault(way => way.Way == CentringWay.LevelAfter270) is { TurnsToCentre: { } turns } && turns < 8)
-            yield return say["Turned the wrong way? Keep turning, level after 270° of turn for a few seconds, then the same turn again."];
+        if (study.Recommended != CentringWay.LevelAfter270 && study.Ranking.FirstOrDefault(way => way.Way == CentringWay.LevelAfter270) is { } after270)
+            yield return say.Say($"Turned the wrong way? Keep turning, level after 270° of turn for {WayText.Level(after270, say)}, look out, then the same turn again.");
     }
 
     public static IEnumerable<string> Hold(TechniqueFacts facts)

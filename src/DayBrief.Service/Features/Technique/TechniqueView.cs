@@ -55,16 +55,16 @@ internal sealed record TechniqueView(
             return view;
         var key = TechniqueKey.Of(found, pilot, group.Rule.Circles);
         if (pilot.Polar is not null && wrong is null)
-            return view.With(brief, key, CentringStudy.Run(key.ToThermal(), glider, pilot.Variometer, key.ToOptions()));
+            return view.With(brief, key, CentringStudy.Run(key.ToThermal(), glider, pilot.Variometer, key.ToOptions()), []);
         var (results, done) = studies(key);
         return results is null
             ? view with { Done = done }
-            : view.With(brief, key, results[TechniqueDesk.Classes.ToList().IndexOf(pilot.Glider)]);
+            : view.With(brief, key, results[TechniqueDesk.Classes.ToList().IndexOf(pilot.Glider)], results);
     }
 
-    private TechniqueView With(Brief brief, TechniqueKey key, CentringResult study) => this with
+    private TechniqueView With(Brief brief, TechniqueKey key, CentringResult study, IReadOnlyList<CentringResult> classes) => this with
     {
-        Facts = new(brief, Group.At, key.ToThermal(), study, Glider, Pilot, Say with { ClimbScale = ScaleOf(brief, study) }, Group.Rule),
+        Facts = new(brief, Group.At, key.ToThermal(), study, Glider, Pilot, Say with { ClimbScale = ScaleOf(brief, study) }, Group.Rule) { Classes = classes },
     };
 
     /// <summary>No climb is told above the day's own, whatever the glider: what the page says once it says everywhere.</summary>
