@@ -21,6 +21,7 @@ internal static class ThermalSection
         Usable(plot);
         Cloud(plot);
         Flows(plot);
+        Below(plot);
         Drift(plot);
         return plot.Drawing;
     }
@@ -149,6 +150,15 @@ internal static class ThermalSection
         var speed = plot.Input.In.Vertical(Math.Abs(slice.OutwardMs));
         var text = inward ? plot.Input.In.Say($"in {speed}") : plot.Input.In.Say($"out {speed}");
         plot.Labels.PlaceNear(text, Name with { Ink = Ink.Accent }, edge with { X = edge.X + 30 }, gap: 5);
+    }
+
+    /// <summary>Where to look from above: the plumb line under the head of the column.</summary>
+    private static void Below(ThermalSectionPlot plot)
+    {
+        var head = plot.Edge(plot.Slices[^1], 0);
+        var foot = head with { Y = plot.Frame.Bottom };
+        plot.Drawing.Line(head.X, head.Y, foot.X, foot.Y, new Stroke(Ink.Grey, 0.8, (1.5, 3)));
+        plot.Labels.PlaceNear(plot.Input.In["straight below its head"], Small, foot with { Y = foot.Y - 7 }, gap: 5);
     }
 
     private static void Drift(ThermalSectionPlot plot)
