@@ -20,7 +20,7 @@ internal static class CarryText
         {
             CentringWay.StraightenAndShift => Shift(way, study, say),
             CentringWay.TightenAndEase => Tighten(way, study, say),
-            CentringWay.BySwing => [.. Shift(way, study, say), say["small swing: just hold"]],
+            CentringWay.BySwing => Shift(way, study, say),
             CentringWay.TurnOnSurge when way.Parameters.TryGetValue("afterSurgeS", out var seconds) =>
                 [lookOut, say["it lifts"], Count(seconds, say), say["turn in"], lookOut, say["hold the circle"]],
             _ => [lookOut, say["the lift stops rising"], say["turn in"], lookOut, say["hold the circle"]],
@@ -48,7 +48,7 @@ internal static class CarryText
         yield return say["strongest reading"];
         if (way.Parameters["afterBestReadingDeg"] is var degrees && Math.Round(degrees / study.Circle.RateDegS) >= 1)
             yield return Count(degrees / study.Circle.RateDegS, say);
-        yield return say.Say($"steeper to {study.Circle.BankDeg + way.Parameters["tightenDeg"]:0}°");
+        yield return say.Say($"steeper, {WayText.TightTo(study, way.Parameters["tightenDeg"], say)}");
         yield return say.Say($"{way.Parameters["holdDeg"] / 360:0.##} of a turn");
         yield return say["look out"];
         yield return say["flatter again"];

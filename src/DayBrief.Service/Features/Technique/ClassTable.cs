@@ -6,7 +6,7 @@ namespace DayBrief.Service.Features.Technique;
 internal static class ClassTable
 {
     public static IReadOnlyList<string> Head(Measures say) =>
-        [say["Glider"], say["Bank"], say["Speed"], say["A turn"], say["Roll out after"], say["5 kt too fast costs"]];
+        [say["Glider"], say["Circle"], say["A turn"], say["Roll out after"], say["5 kt too fast costs"]];
 
     public static IEnumerable<IReadOnlyList<string>> Rows(TechniqueFacts facts)
     {
@@ -15,12 +15,11 @@ internal static class ClassTable
         {
             var (name, study) = (GliderText.Name(TechniqueDesk.Classes[i], say.Language), facts.Classes[i]);
             yield return study.CentredClimbMs <= 0
-                ? [name, "–", "–", "–", "–", say["no circle climbs"]]
+                ? [name, "–", "–", "–", say["no circle climbs"]]
                 :
                 [
                     name,
-                    say.Say($"{study.Circle.BankDeg:0}°"),
-                    say.SpeedAtLeast(study.Circle.SpeedMs),
+                    say.Circle(study.Circle),
                     say.Say($"{study.Circle.PeriodS:0} s"),
                     say.Say($"{RollOutS(study):0} s"),
                     say.Climb(TooFastMs(study)),

@@ -38,10 +38,5 @@ internal sealed record Measures(Figures Figures)
 
     public string Speed(double metresPerSecond) => Figures.Speed(metresPerSecond);
 
-    /// <summary>A speed that must not be undercut: rounded up.</summary>
-    public string SpeedAtLeast(double metresPerSecond) => Metric
-        ? Say($"{Math.Ceiling((metresPerSecond * 3.6) - 1e-6):0} km/h")
-        : Say($"{Math.Ceiling(Units.Speed.FromMetresPerSecond(metresPerSecond).Knots - 1e-6):0} kt");
-
     public string Vertical(double metresPerSecond) => Figures.Vertical(metresPerSecond);
 }

@@ -49,7 +49,7 @@ internal static class TechniqueCharts
         var (top, figures) = (facts.At.UsableTopAglM!.Value, facts.Measures.Figures);
         return ThermalSection.Draw(new()
         {
-            Slices = [.. Slices(facts.Thermal, top)],
+            Slices = [.. Slices(facts.Thermal, top, facts.Brief.Day.Wind?.Mean.Speed.MetresPerSecond ?? 0)],
             Usable = (facts.Rule.LeastHeight.Metres, top),
             CloudBaseM = facts.At.CloudBaseAglM,
             DriftMs = facts.Brief.Day.Wind?.Mean.Speed.MetresPerSecond,
@@ -73,7 +73,7 @@ internal static class TechniqueCharts
     }
 
     /// <summary>Up to where its updraft ends, or the cloud takes it.</summary>
-    private static IEnumerable<ThermalSlice> Slices(Thermal thermal, double usableTopM)
+    private static IEnumerable<ThermalSlice> Slices(Thermal thermal, double usableTopM, double windMs)
     {
         var axis = 0.0;
         var highest = Math.Min(Math.Max(0.9 * thermal.Depth.Metres, usableTopM), thermal.TopM);
@@ -83,7 +83,7 @@ internal static class TechniqueCharts
             var height = Math.Min(i * step, highest);
             var at = Height.FromMetres(height);
             var updraft = thermal.At(at);
-            axis += step * (Lean.Slope(thermal, at) ?? 0);
+            axis += step * ((Lean.Slope(thermal, at) ?? 0) + (Lean.HeldShare * windMs / thermal.CoreUpdraft.MetresPerSecond));
             if (updraft.CentreUpdraftMs > 0)
                 yield return new(height, updraft.RadiusM, axis, updraft.CentreUpdraftMs, RadialFlow.OutwardMs(thermal, updraft.RadiusM, at));
         }

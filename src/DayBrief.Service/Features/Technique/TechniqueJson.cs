@@ -61,6 +61,19 @@ internal sealed record TechniqueOfJson
 
     public required string? Way { get; init; }
 
+    /// <summary>The day in one line to be carried into the air.</summary>
+    public required string? Line { get; init; }
+
+    public required double? TurnS { get; init; }
+
+    /// <summary>Seconds from the weakest reading to the roll-out, and level after it.</summary>
+    public required double? RollOutAfterWeakestS { get; init; }
+
+    public required double? LevelS { get; init; }
+
+    /// <summary>Climb lost in the centred circle at the same bank.</summary>
+    public required double? FiveKtTooFastMs { get; init; }
+
     /// <summary>The circles to which the swing table tightens, smallest swing first.</summary>
     public required IReadOnlyList<AdvisedCircleJson> TightenTo { get; init; }
 
@@ -83,6 +96,11 @@ internal sealed record TechniqueOfJson
             Circle = facts is null ? null : AdvisedCircleJson.Of(facts.Study.Circle, facts.Thermal.Height),
             ByHeight = facts is null ? [] : [.. TechniqueText.Heights(facts).Where(best => best.Optimum is not null).Select(best => AdvisedCircleJson.Of(best.Optimum!.Circle, best.Height))],
             Way = facts is null ? null : CentringWays.NameOf(facts.Study.Recommended),
+            Line = facts is null ? null : CarryText.Of(facts),
+            TurnS = facts is null ? null : Json.Rounded(facts.Study.Circle.PeriodS, 1),
+            RollOutAfterWeakestS = facts is null ? null : Json.Rounded(ClassTable.RollOutS(facts.Study), 1),
+            LevelS = facts is null ? null : Json.Rounded(facts.Study.SimulatedRollOut.LevelS, 1),
+            FiveKtTooFastMs = facts is null ? null : Json.Rounded(ClassTable.TooFastMs(facts.Study), 2),
             TightenTo = facts is null ? [] : [.. Tightened(facts)],
             Parts = [.. TechniqueParts.Of(view).Select(part => new TechniquePartJson(part.Title, part.Lines))],
         };

@@ -60,7 +60,7 @@ internal static class TechniqueSheet
     private static void Classes(SheetSurface sheet, TechniqueFacts facts)
     {
         const double Row = 11.5;
-        double[] edges = [0, 0.36, 0.48, 0.6, 0.77, 1];
+        double[] edges = [0, 0.5, 0.6, 0.78, 1];
         foreach (var (cells, bold) in ClassTable.Rows(facts).Select(row => (row, false)).Prepend((ClassTable.Head(facts.Measures), facts.Classes.Count > 0)))
         {
             if (facts.Classes.Count == 0)
