@@ -127,7 +127,10 @@ public sealed partial class WithinLimitsTests
             var (bank, speed) = (Number(match.Groups[1].Value), Number(match.Groups[2].Value));
             var kmh = match.Groups[3].Value == "kt" ? speed * 1.852 : speed;
             Assert.True(bank <= Steepest(day, group), match.Value);
-            Assert.True(MarginPct(glider, bank, kmh) >= 15 - 0.01, $"{match.Value}: {MarginPct(glider, bank, kmh):0.0} %");
+            // In the mixed group's table a bank stands behind the class that flies it.
+            var own = Enum.GetValues<GliderClass>().Cast<GliderClass?>()
+                .FirstOrDefault(each => text[..match.Index].TrimEnd().EndsWith(GliderText.Name(each!.Value, view.Say.Language), StringComparison.Ordinal)) ?? glider;
+            Assert.True(MarginPct(own, bank, kmh) >= 15 - 0.01, $"{match.Value}: {MarginPct(own, bank, kmh):0.0} %");
         }
 
         // A bank without its speed, in whatever words, is what must not be.
