@@ -84,7 +84,9 @@ public sealed record ConvectiveDay
         var frame = DayFrame.Of(sounding, profile, site, date, assumptions, cautions);
         var free = new DayRun(frame, DayMember.Central, DayRun.FineParts, free: true).With(1);
         var inflow = HeatScale.WholeInflow(frame, free);
-        var track = HeatScale.Course(frame, DayMember.Central, DayRun.FineParts, inflowKelvinsPerHour: inflow);
+        var track = (assumptions.MixedTemperature ?? assumptions.MaxTemperature) is null
+            ? free
+            : HeatScale.Course(frame, DayMember.Central, DayRun.FineParts, inflowKelvinsPerHour: inflow);
         var headline = Headline.Of(track, site);
         var ensemble = assumptions.EnsembleSize > 0
             ? Ensemble.Of(frame, track.HeatFactor, inflow, new CloudAssessment(frame, track, headline, profile).Assess().DepthM)

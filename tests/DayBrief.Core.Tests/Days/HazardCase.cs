@@ -83,6 +83,7 @@ internal sealed record HazardCase
             Ascent = computed.Ascent with
             {
                 FreezingLevels = FreezingM is { } zero ? [Height.FromMetres(zero + computed.FieldAboveAscentM)] : [],
+                FreezingLevel = FreezingM is { } lasting ? Height.FromMetres(lasting + computed.FieldAboveAscentM) : null,
                 KIndex = KIndex,
                 Energy = new ConvectiveEnergy(CapeJkg, 0),
                 Profile = computed.Ascent.Profile,
