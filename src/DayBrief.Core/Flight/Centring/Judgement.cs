@@ -8,9 +8,6 @@ namespace DayBrief.Flight.Centring;
 internal sealed class Judgement(
     Briefing briefing, Variometer instrument, CirclingOptimum optimum, EncounterFlights encounters, bool withErrors)
 {
-    /// <summary>A way is as good as the best if it is surely behind by no more than this, m/s: nobody can tell so little.</summary>
-    internal const double AsGoodMs = 0.02;
-
     /// <summary>Encounters whose turns are counted: medians need no more.</summary>
     private const int Counted = 512;
 
@@ -51,11 +48,10 @@ internal sealed class Judgement(
         };
     }
 
-    /// <summary>The ways that may be advised and cannot be told from the best of them, or are surely as good. Reversing never is: whoever
-    /// circles there does not expect it (common practice, no source).</summary>
+    /// <summary>The ways that may be advised and cannot be told from the best of them: the difference, encounter by encounter, is within its uncertainty.
+    /// Reversing never is: whoever circles there does not expect it (common practice, no source).</summary>
     private CentringWay[] Tied(WayResult[] ranking) =>
-        [.. ranking.Where(each => MayBeAdvised(each.Way) && each.BehindBestMs is var behind
-            && (behind.Mean <= behind.HalfWidth95 || behind.Mean + behind.HalfWidth95 < AsGoodMs)).Select(each => each.Way).Order()];
+        [.. ranking.Where(each => MayBeAdvised(each.Way) && each.BehindBestMs.Mean <= each.BehindBestMs.HalfWidth95).Select(each => each.Way).Order()];
 
     private bool MayBeAdvised(CentringWay way) =>
         way != CentringWay.Reverse && (way != CentringWay.TightenAndEase || briefing.Tightenings[0] > 0);

@@ -11,13 +11,17 @@ namespace DayBrief.Flight.Thermals;
 /// </remarks>
 public sealed class AllenUpdraft
 {
+    internal const double MixedOver = 0.2;
+
     private readonly AllenShape _shape;
     private readonly bool _inside;
+    private readonly bool _smooth;
 
     private AllenUpdraft(double wStarMs, double depthM, double heightM, double radiusGain, double? updraftsPerM2, bool smooth)
     {
         HeightFraction = heightM / depthM;
         _inside = HeightFraction < 1;
+        _smooth = smooth;
         MeanUpdraftMs = MeanUpdraft(wStarMs, HeightFraction);
         RadiusM = Radius(depthM, HeightFraction, radiusGain);
         CoreRatio = AllenProfile.CoreRatio(RadiusM);
@@ -82,9 +86,12 @@ public sealed class AllenUpdraft
         if (radii > CoreRatio && radii < 2)
             updraft += Math.Min(0, RingFactor * (Math.PI / 6) * Math.Sin(Math.PI * radii)) * MeanUpdraftMs;
         return radii > CoreRatio && CentreUpdraftMs > 0
-            ? (updraft * (1 - (SurroundingSinkMs / CentreUpdraftMs))) + SurroundingSinkMs
+            ? updraft + (Outside(radii) * SurroundingSinkMs * (1 - (updraft / CentreUpdraftMs)))
             : updraft;
     }
+
+    /// <summary>How far the surroundings are mixed in: at once at the edge of the core as printed, over a fifth of the radius where nothing may jump.</summary>
+    private double Outside(double radii) => _smooth ? Math.Min(1, (radii - CoreRatio) / MixedOver) : 1;
 
     /// <summary>Equation 11.</summary>
     internal static double MeanUpdraft(double wStarMs, double heightFraction) =>

@@ -143,6 +143,7 @@ internal readonly struct Column
         // −sin(πq) between one and two radii, zero elsewhere
         var angle = T.Min(T.Abs(q - T.Of(1.5f)), T.Of(0.5f)) * T.Of(MathF.PI);
         var updraft = strength * ((shape * s.Centre) - (T.Max(T.Of(0), LaneMath.Cos(angle)) * s.Ring));
-        return T.Select(q > s.CoreRatio, (updraft * s.Blend) + s.Sink, updraft);
+        var outside = LaneMath.Clamp((q - s.CoreRatio) * T.Of((float)(1 / AllenUpdraft.MixedOver)), T.Of(0), T.Of(1));
+        return updraft + (outside * (s.Sink + (updraft * (s.Blend - T.Of(1)))));
     }
 }
