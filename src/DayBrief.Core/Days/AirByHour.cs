@@ -1,6 +1,5 @@
 using DayBrief.BoundaryLayer;
 using DayBrief.Soundings;
-using DayBrief.Units;
 
 namespace DayBrief.Days;
 
