@@ -54,7 +54,11 @@ public sealed record Brief
 
     /// <summary>Density altitude of the field at the day's highest temperature, by QNH where known, else by the ascent's pressure.</summary>
     public Altitude? DensityAltitude =>
-        MaxTemperature is { } max && PressureAtField is { } pressure ? Thermodynamics.DensityAltitude.Of(pressure, max) : null;
+        MaxTemperature is { } max ? DensityAltitudeAt(max) : null;
+
+    /// <summary>The same at another temperature.</summary>
+    internal Altitude? DensityAltitudeAt(Temperature temperature) =>
+        PressureAtField is { } pressure ? Thermodynamics.DensityAltitude.Of(pressure, temperature) : null;
 
     /// <summary>Height of the field above the ascent's lowest level; 0 where the ascent's own height is not known.</summary>
     public double FieldAboveAscentM =>

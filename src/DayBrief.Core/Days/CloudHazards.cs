@@ -3,7 +3,7 @@ using DayBrief.Units;
 
 namespace DayBrief.Days;
 
-/// <summary>Cautions of low cloud and poor visibility.</summary>
+/// <summary>Cautions of low cloud and poor visibility, each report's and group's at its own time.</summary>
 internal static class CloudHazards
 {
     /// <summary>Cloud base below which a brief warns: 2,000 ft. Common practice, no source.</summary>
@@ -14,37 +14,40 @@ internal static class CloudHazards
 
     public static IEnumerable<Hazard?> Of(Brief brief)
     {
+        var limits = brief.Site.Limits;
         var bound = Height.FromFeet(LowCloudFt).Metres;
-        yield return brief.Day.Cloud.FirstBase is { } low && low.Metres < bound
-            ? new(HazardKind.LowCloud, low.Metres)
+        var first = brief.Day.Cloud.FirstBase is { } low && low.Metres < bound
+            ? new Hazard(HazardKind.LowCloud, low.Metres)
             {
                 From = brief.Day.Cloud.First,
                 To = Daylight.When(brief, step => step.CloudBaseAglM < bound)?.To,
             }
             : null;
-        yield return Worst(brief, HazardKind.LowCloud, Ceiling, bound);
-        yield return Worst(brief, HazardKind.PoorVisibility, conditions => conditions.Visibility?.Metres, VisibilityM);
+        return
+        [
+            first,
+            .. Told(brief, Ceiling, new(HazardKind.CeilingBelowLeast, limits.LeastCloudCeiling?.Metres, UsualLimits.CeilingM), HazardKind.LowCloud, bound),
+            .. Told(brief, conditions => conditions.Visibility?.Metres, new(HazardKind.VisibilityBelowLeast, limits.LeastVisibilityM, UsualLimits.VisibilityM), HazardKind.PoorVisibility, VisibilityM),
+        ];
     }
 
-    /// <summary>The least of a figure in the report and the forecast, where it lies below a bound.</summary>
-    private static Hazard? Worst(Brief brief, HazardKind kind, Func<AerodromeConditions, double?> figure, double below)
+    /// <summary>A figure of the report and the forecast where it lies below the least, or else below what is worth a line; the
+    /// lowest first.</summary>
+    private static IEnumerable<Hazard> Told(Brief brief, Func<AerodromeConditions, double?> figure, Least least, HazardKind otherwise, double below)
     {
-        var report = brief.Observation;
-        Hazard?[] all =
+        Hazard[] all =
         [
-            report is not null && figure(report.Conditions) is { } seen
-                ? new(kind, seen) { Source = WindSource.Reported, About = report.Station }
-                : null,
-            .. ForecastTimes.Of(brief).Where(entry => figure(entry.Group.Conditions) is not null)
-                .Select(entry => new Hazard(kind, figure(entry.Group.Conditions))
-                {
-                    From = entry.From,
-                    To = entry.To,
-                    Source = WindSource.Forecast,
-                    About = brief.Forecast!.Station,
-                }),
+            .. brief.Observation is { } report && figure(report.Conditions) is { } seen
+                ? new[] { new Hazard(otherwise, seen) { From = Daylight.Reported(brief), Source = WindSource.Reported, About = report.Station } }
+                : [],
+            .. ForecastTimes.Of(brief).Where(part => figure(part.Conditions) is not null)
+                .Select(part => new Hazard(otherwise, figure(part.Conditions)) { From = part.From, To = part.To, Source = WindSource.Forecast, About = brief.Forecast!.Station, Quoted = part.Group.Raw, Risk = part.RiskOf(Harm.Accident) }),
         ];
-        return all.OfType<Hazard>().Where(hazard => hazard.Value < below).MinBy(hazard => hazard.Value);
+        return all.OrderBy(hazard => hazard.Value)
+            .Select(hazard => hazard.Value < least.Bound
+                ? hazard with { Kind = least.Kind, Passed = [new(null, least.Bound, least.Set is not null)] }
+                : hazard with { Risk = null, Quoted = null })
+            .Where(hazard => hazard.Kind == least.Kind || hazard.Value < below);
     }
 
     /// <summary>Lowest base of broken or overcast cloud, or the vertical visibility into fog, m.</summary>
@@ -54,4 +57,10 @@ internal static class CloudHazards
             .Select(layer => layer.Base?.Metres)
             .Append(conditions.VerticalVisibility?.Metres)
             .Min();
+
+    /// <summary>A least that the site sets, or the usual one.</summary>
+    private readonly record struct Least(HazardKind Kind, double? Set, double Usual)
+    {
+        public double Bound => Set ?? Usual;
+    }
 }

@@ -13,41 +13,60 @@ internal static class CrosswindByHour
     /// <summary>Both directions of one strip count as one runway within this angle.</summary>
     private const double SameStripDegrees = 10;
 
-    public static IEnumerable<Hazard> Of(Brief brief, IReadOnlyList<GroundWind> winds) =>
-        Strips(brief.Site.Runways).SelectMany(strip => Over(strip, brief.Site.Limits.Crosswind, winds));
-
-    private static IEnumerable<Hazard> Over(Runway[] strip, CrosswindLimits limits, IReadOnlyList<GroundWind> winds)
+    public static IEnumerable<Hazard> Of(Brief brief, IReadOnlyList<GroundWind> winds)
     {
-        var byGroup = Limits(limits);
-        bool Passes(Speed across) => byGroup.Length > 0
-            ? WindHazards.Passes(across, byGroup[0].Limit)
+        var strips = Strips(brief.Site.Runways).ToArray();
+        return strips.SelectMany(strip => Over(strip, strips, Limits(brief.Site.Limits.Crosswind), winds));
+    }
+
+    private static IEnumerable<Hazard> Over(
+        Runway[] strip, Runway[][] strips, (CrosswindGroup? Group, Speed Limit)[] limits, IReadOnlyList<GroundWind> winds)
+    {
+        bool Mentioned(Speed across) => limits.Length > 0
+            ? WindHazards.Passes(across, limits[0].Limit)
             : across.Knots >= CrosswindKt - 1e-9;
-        return WindRun.Of(winds, wind => Across(strip[0], wind), Passes).Select(run => run.As(HazardKind.Crosswind) with
+        return WindRun.Of(winds, wind => Across(strip[0], wind), Mentioned).Select(run =>
         {
-            About = string.Join('/', strip.Select(runway => runway.Designator)),
-            Passed =
-            [
-                .. byGroup.Where(limit => WindHazards.Passes(Speed.FromMetresPerSecond(run.Value), limit.Limit))
-                    .Select(limit => new PassedLimit(limit.Group, limit.Limit.MetresPerSecond)),
-            ],
+            var ends = strips.All(other => Ends(other[0], limits, run.Wind));
+            return run.As(HazardKind.Crosswind) with
+            {
+                About = string.Join('/', strip.Select(runway => runway.Designator)),
+                EndsFlying = ends,
+                Risk = ends ? new(Harm.Accident, Chance.Likely) : null,
+                Passed = limits.Length == 0 && ends
+                    ? [new(null, UsualLimits.Crosswind.MetresPerSecond, IsSet: false)]
+                    : [.. Passed(limits, Speed.FromMetresPerSecond(run.Value))],
+            };
         });
     }
+
+    /// <summary>Whether a wind passes the lowest limit on a runway; where the site sets none, the usual ones of the mean and of gusts.</summary>
+    private static bool Ends(Runway runway, (CrosswindGroup? Group, Speed Limit)[] limits, GroundWind wind) =>
+        limits.Length > 0
+            ? Across(runway, wind) is { } across && WindHazards.Passes(across, limits[0].Limit)
+            : (Across(runway, wind with { Gust = null }) is { } mean && WindHazards.Passes(mean, UsualLimits.Crosswind))
+                || (wind.Gust is not null && Across(runway, wind) is { } gust && WindHazards.Passes(gust, UsualLimits.Gust));
+
+    private static IEnumerable<PassedLimit> Passed((CrosswindGroup? Group, Speed Limit)[] limits, Speed across) =>
+        limits.Where(limit => WindHazards.Passes(across, limit.Limit))
+            .Select(limit => new PassedLimit(limit.Group, limit.Limit.MetresPerSecond));
 
     /// <summary>Across by the gusts where there are some; not known where the direction varies.</summary>
     private static Speed? Across(Runway runway, GroundWind wind) =>
         wind.FromDegrees is { } from ? RunwayWind.Of(runway, Wind.From(from, wind.Strongest)).Across : null;
 
-    private static (CrosswindGroup Group, Speed Limit)[] Limits(CrosswindLimits limits) =>
+    private static (CrosswindGroup? Group, Speed Limit)[] Limits(CrosswindLimits limits) =>
     [
-        .. new (CrosswindGroup Group, Speed? Limit)[]
+        .. new (CrosswindGroup? Group, Speed? Limit)[]
         {
+            (null, limits.Anybody),
             (CrosswindGroup.BeforeSolo, limits.BeforeSolo),
             (CrosswindGroup.LocalSolo, limits.LocalSolo),
             (CrosswindGroup.CrossCountry, limits.CrossCountry),
         }
             .Where(entry => entry.Limit is not null)
-            .Select(entry => (entry.Group, entry.Limit!.Value))
-            .OrderBy(entry => entry.Value),
+            .Select(entry => (entry.Group, Limit: entry.Limit!.Value))
+            .OrderBy(entry => entry.Limit),
     ];
 
     private static IEnumerable<Runway[]> Strips(ImmutableArray<Runway> runways)

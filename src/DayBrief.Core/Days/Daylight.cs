@@ -29,6 +29,14 @@ internal static class Daylight
         return first < last ? (Local(brief, first), Local(brief, last)) : null;
     }
 
+    /// <summary>A hazard with the time of usable thermals, where the day has some.</summary>
+    public static Hazard WithThermals(Brief brief, Hazard hazard) =>
+        hazard with { From = brief.Day.Times.FirstUsable, To = brief.Day.Times.FirstUsable is null ? null : brief.Day.Times.Last };
+
+    /// <summary>When the report was made; null where it does not say.</summary>
+    public static DateTimeOffset? Reported(Brief brief) =>
+        brief.Observation?.Time.NearestTo(brief.Day.Sun.Noon) is { } time ? Local(brief, time) : null;
+
     /// <summary>From the first to the last step of the day that is so; null when none is.</summary>
     public static (DateTimeOffset From, DateTimeOffset To)? When(Brief brief, Func<DayStep, bool> so)
     {

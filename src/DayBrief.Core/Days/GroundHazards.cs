@@ -1,4 +1,5 @@
 using DayBrief.BoundaryLayer;
+using DayBrief.Units;
 
 namespace DayBrief.Days;
 
@@ -19,13 +20,22 @@ internal static class GroundHazards
 
     public static IEnumerable<Hazard?> Of(Brief brief)
     {
-        yield return brief.DensityAltitude is { } thin && thin.Feet - brief.Site.Elevation.Feet >= DensityExcessFt
-            ? new(HazardKind.DensityAltitude, thin.Metres)
-            : null;
+        yield return ThinAir(brief);
         yield return Heat(brief);
         yield return brief.MaxTemperature is { Celsius: <= ColdC } cold ? new(HazardKind.Cold, cold.Celsius) : null;
         yield return Ultraviolet(brief);
         yield return LastLight(brief);
+    }
+
+    private static Hazard? ThinAir(Brief brief)
+    {
+        if (!(brief.DensityAltitude is { } thin && Excess(thin) >= DensityExcessFt))
+            return null;
+        var when = Daylight.When(brief, step =>
+            step.SurfaceTemperatureC is { } celsius && brief.DensityAltitudeAt(Temperature.FromCelsius(celsius)) is { } then && Excess(then) >= DensityExcessFt);
+        return new(HazardKind.DensityAltitude, thin.Metres) { From = when?.From, To = when?.To };
+
+        double Excess(Altitude density) => density.Feet - brief.Site.Elevation.Feet;
     }
 
     private static Hazard? Heat(Brief brief)

@@ -82,18 +82,16 @@ public readonly record struct GroundWind(
     {
         if (brief.Observation is { Conditions.Wind: { Speed: { } speed } wind } report)
         {
-            var at = report.Time.NearestTo(brief.Day.Sun.Noon);
-            yield return new(
-                WindSource.Reported, speed, wind.FromDegrees, wind.Gust, at is { } time ? Daylight.Local(brief, time) : null, null, report.Station);
+            yield return new(WindSource.Reported, speed, wind.FromDegrees, wind.Gust, Daylight.Reported(brief), null, report.Station);
         }
     }
 
     private static IEnumerable<GroundWind> Forecast(Brief brief)
     {
-        foreach (var (group, from, to) in ForecastTimes.Of(brief))
+        foreach (var part in ForecastTimes.Of(brief))
         {
-            if (group.Conditions.Wind is { Speed: { } speed } wind)
-                yield return new(WindSource.Forecast, speed, wind.FromDegrees, wind.Gust, from, to, brief.Forecast!.Station);
+            if (part.Conditions.Wind is { Speed: { } speed } wind)
+                yield return new(WindSource.Forecast, speed, wind.FromDegrees, wind.Gust, part.From, part.To, brief.Forecast!.Station);
         }
     }
 }

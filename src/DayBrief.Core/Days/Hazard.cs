@@ -22,14 +22,28 @@ public sealed record Hazard(HazardKind Kind, double? Value = null)
     /// <summary>What it can do and how likely, where this one's cause tells it better than its kind; null for its kind's.</summary>
     public Risk? Risk { get; init; }
 
-    /// <summary>Limits of the site that it passes, the lowest first.</summary>
+    /// <summary>A second figure that belongs to the cause: the K index beside CAPE, the lean beside the wind (degrees), the mean
+    /// beside the gusts (m/s); null where there is none.</summary>
+    public double? Beside { get; init; }
+
+    /// <summary>The group of the forecast that says it, as written; null otherwise.</summary>
+    public string? Quoted { get; init; }
+
+    /// <summary>Nobody flies in it: be down before it. Null for what <see cref="CautionTable"/> says of its kind.</summary>
+    public bool? EndsFlying { get; init; }
+
+    /// <summary>It is there from the beginning of the day, so that nobody can be down before it.</summary>
+    public bool FromTheStart { get; init; }
+
+    /// <summary>Limits that it passes, the lowest first.</summary>
     public ImmutableArray<PassedLimit> Passed { get; init; } = [];
 }
 
-/// <summary>A limit of the site that a day passes.</summary>
+/// <summary>A limit that a day passes.</summary>
 /// <param name="Group">For whom; null for everybody.</param>
 /// <param name="Limit">The limit in SI.</param>
-public readonly record struct PassedLimit(CrosswindGroup? Group, double Limit);
+/// <param name="IsSet">The site sets it; else it is <see cref="UsualLimits">the usual one</see>.</param>
+public readonly record struct PassedLimit(CrosswindGroup? Group, double Limit, bool IsSet = true);
 
 /// <summary>Whom a limit of crosswind is for.</summary>
 public enum CrosswindGroup

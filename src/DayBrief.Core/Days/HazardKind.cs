@@ -6,17 +6,35 @@ public enum HazardKind
     /// <summary>Thunder is possible.</summary>
     Thunder,
 
-    /// <summary>A forecast for an aerodrome names thunder or strong gusts.</summary>
-    Forecast,
+    /// <summary>A report or forecast names cumulonimbus without thunder.</summary>
+    Cumulonimbus,
+
+    /// <summary>A report or forecast names a squall.</summary>
+    Squall,
+
+    /// <summary>A report or forecast names a funnel cloud, tornado or waterspout.</summary>
+    FunnelCloud,
+
+    /// <summary>A report or forecast names hail.</summary>
+    Hail,
+
+    /// <summary>A report or forecast names rain or drizzle that freezes.</summary>
+    FreezingPrecipitation,
 
     /// <summary>The ascent holds the energy for thunder, though the computed day does not release it.</summary>
     ThunderInStore,
 
-    /// <summary>Mean wind above the site's own limit.</summary>
+    /// <summary>Mean wind above the site's own limit, or the usual one where it sets none.</summary>
     WindOverLimit,
 
-    /// <summary>Gusts above the site's own limit.</summary>
+    /// <summary>Gusts above the site's own limit, or the usual one where it sets none.</summary>
     GustOverLimit,
+
+    /// <summary>Visibility below the site's least, or the usual one where it sets none.</summary>
+    VisibilityBelowLeast,
+
+    /// <summary>Broken or overcast cloud below the site's least, or the usual one where it sets none.</summary>
+    CeilingBelowLeast,
 
     /// <summary>Showers are likely.</summary>
     Showers,
@@ -42,7 +60,7 @@ public enum HazardKind
     /// <summary>Wind or shear in the layer that tears thermals.</summary>
     WindAloft,
 
-    /// <summary>A maximum of wind close to the ground: gradient on the approach.</summary>
+    /// <summary>Wind that grows fast in the lowest 100 m: gradient on the approach.</summary>
     WindGradient,
 
     /// <summary>Low cloud base.</summary>
@@ -54,7 +72,7 @@ public enum HazardKind
     /// <summary>Thermals usable only close to the ground.</summary>
     LowTops,
 
-    /// <summary>Thermals that stay low for long before they grow.</summary>
+    /// <summary>Thermals that invite to circle low: low ones, weak ones, or low for long before they grow.</summary>
     LowThermalling,
 
     /// <summary>Gliders close together: few or narrow thermals, or little height.</summary>

@@ -18,10 +18,26 @@ public static class Hazards
             .. CloudHazards.Of(brief),
             .. WindHazards.Of(brief, winds),
             .. CrosswindByHour.Of(brief, winds),
+            WindGradient.Of(brief),
             .. ThermalHazards.Of(brief),
             .. HeightHazards.Of(brief),
             .. GroundHazards.Of(brief),
         ];
-        return RankedCautions.Of(all.OfType<Hazard>());
+        return RankedCautions.Of(FromTheStart(brief, [.. all.OfType<Hazard>()]));
+    }
+
+    /// <summary>Marks what is there before anybody flies: from sunrise, from the beginning of the forecast, or going on from such.</summary>
+    private static IEnumerable<Hazard> FromTheStart(Brief brief, Hazard[] hazards)
+    {
+        var noon = brief.Day.Sun.Noon;
+        var (sunrise, forecast) = (Daylight.Of(brief).From, brief.Forecast?.From?.NearestTo(noon));
+        bool Begins(Hazard hazard) => hazard.From is null || hazard.From <= sunrise
+            || (hazard.Source == WindSource.Forecast && hazard.From <= forecast && hazard.From < noon)
+            || (hazard.Source == WindSource.Reported && hazard.From < noon);
+        return hazards.Select(hazard => hazard with
+        {
+            FromTheStart = Begins(hazard)
+                || hazards.Any(before => before.Kind == hazard.Kind && before.About == hazard.About && Begins(before) && before.From <= hazard.From && before.To >= hazard.From),
+        });
     }
 }

@@ -1,3 +1,5 @@
+using DayBrief.Units;
+
 namespace DayBrief.Days;
 
 /// <summary>Cautions of how high the thermals reach: airspace, cloud, freezing, oxygen.</summary>
@@ -19,6 +21,10 @@ internal static class HeightHazards
             : null;
         yield return brief.UsableTop is { } top && (brief.Site.Elevation + top).Feet >= OxygenFt
             ? new(HazardKind.Oxygen, (brief.Site.Elevation + top).Metres)
+            {
+                From = Above(brief, Height.FromFeet(OxygenFt - brief.Site.Elevation.Feet).Metres - 1)?.From,
+                To = Above(brief, Height.FromFeet(OxygenFt - brief.Site.Elevation.Feet).Metres - 1)?.To,
+            }
             : null;
     }
 

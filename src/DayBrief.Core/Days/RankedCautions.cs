@@ -4,17 +4,23 @@ namespace DayBrief.Days;
 
 /// <summary>All that a day says of one kind of hazard.</summary>
 /// <param name="Kind">The kind.</param>
-/// <param name="Hazards">Its hazards, the worst first, never empty.</param>
+/// <param name="Hazards">Its hazards, those that rank highest first, never empty.</param>
 public sealed record RankedCaution(HazardKind Kind, ImmutableArray<Hazard> Hazards)
 {
-    /// <summary>The worst of it, which its line speaks of.</summary>
-    public Hazard Lead => Hazards[0];
+    /// <summary>The worst of it, which its line speaks of: of several that rank alike the greatest figure, of sight and cloud the least.</summary>
+    public Hazard Lead => Alike.MaxBy(hazard => LowIsWorse ? -hazard.Value : hazard.Value)!;
+
+    /// <summary>Those that rank as the worst does.</summary>
+    public IEnumerable<Hazard> Alike => Hazards.TakeWhile(hazard =>
+        CautionTable.IsSerious(hazard) == CautionTable.IsSerious(Hazards[0]) && CautionTable.RiskOf(hazard).Product == CautionTable.RiskOf(Hazards[0]).Product);
+
+    private bool LowIsWorse => Kind is HazardKind.LowCloud or HazardKind.PoorVisibility or HazardKind.CeilingBelowLeast or HazardKind.VisibilityBelowLeast;
 
     /// <summary>The worst of it.</summary>
     public Risk Risk => CautionTable.RiskOf(Lead);
 
     /// <summary>It is never left off a first screen or a sheet.</summary>
-    public bool IsSerious => Risk.IsSerious;
+    public bool IsSerious => CautionTable.IsSerious(Lead);
 
     /// <summary>It comes last and may stand smaller.</summary>
     public bool IsMinor => Risk.Harm == Harm.Discomfort;
@@ -36,12 +42,14 @@ public sealed record RankedCautions(ImmutableArray<RankedCaution> All)
     /// <summary>The serious ones among those that follow: they are named wherever the worst stand.</summary>
     public IEnumerable<RankedCaution> SeriousRest => Rest.Where(caution => caution.IsSerious);
 
-    /// <summary>Puts hazards in order of harm times chance, of the same the greater harm first, then as the table has them.</summary>
+    /// <summary>Puts the serious first, then all in order of harm times chance, of the same the greater harm first, then as the
+    /// kinds stand.</summary>
     public static RankedCautions Of(IEnumerable<Hazard> hazards) => new(
     [
         .. hazards.GroupBy(hazard => hazard.Kind)
-            .Select(kind => new RankedCaution(kind.Key, [.. kind.OrderByDescending(hazard => CautionTable.RiskOf(hazard).Product)]))
-            .OrderByDescending(caution => caution.Risk.Product)
+            .Select(kind => new RankedCaution(kind.Key, [.. kind.OrderByDescending(CautionTable.IsSerious).ThenByDescending(hazard => CautionTable.RiskOf(hazard).Product)]))
+            .OrderByDescending(caution => caution.IsSerious)
+            .ThenByDescending(caution => caution.Risk.Product)
             .ThenByDescending(caution => caution.Risk.Harm)
             .ThenBy(caution => caution.Kind),
     ]);

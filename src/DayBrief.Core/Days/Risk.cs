@@ -44,6 +44,6 @@ public readonly record struct Risk(Harm Harm, Chance Chance)
     /// <summary>Harm times chance.</summary>
     public int Product => (int)Harm * (int)Chance;
 
-    /// <summary>An accident or worse that is likely, or deaths that are: it decides whether one flies at all.</summary>
+    /// <summary>An accident or worse, and likely.</summary>
     public bool IsSerious => Harm >= Harm.Accident && Product >= SeriousFrom;
 }

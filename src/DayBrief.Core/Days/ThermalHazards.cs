@@ -9,7 +9,13 @@ internal static class ThermalHazards
     public const double LowTopFt = 2000;
 
     /// <summary>How long thermals stay below <see cref="LowTopFt"/> before they grow, for a caution. Common practice, no source.</summary>
-    public const double LowForMinutes = 90;
+    public const double LowForMinutes = 30;
+
+    /// <summary>Climb so weak that pilots hang on to it down to little height: 1 m/s. Common practice, no source.</summary>
+    public const double WeakClimbMs = 1;
+
+    /// <summary>Lean from which thermals are hardly usable: 45°. Common practice, no source.</summary>
+    public const double LeanDegrees = 45;
 
     /// <summary>Tops below which everybody circles in the same little height: 3,000 ft. Common practice, no source.</summary>
     public const double CrowdedTopFt = 3000;
@@ -24,26 +30,33 @@ internal static class ThermalHazards
     public static IEnumerable<Hazard?> Of(Brief brief)
     {
         var (day, flyable) = (brief.Day, brief.Day.Times.FirstUsable is not null);
-        yield return day.Wind is { TooMuch: true } aloft ? new(HazardKind.WindAloft, aloft.Mean.Speed.MetresPerSecond) : null;
-        yield return day.Wind?.LowLevelMaximum is { } jet ? new(HazardKind.WindGradient, jet.Speed.MetresPerSecond) : null;
+        yield return day.Wind is { } aloft && (aloft.TooMuch || aloft.LeanDegrees >= LeanDegrees)
+            ? Daylight.WithThermals(brief, new(HazardKind.WindAloft, aloft.Mean.Speed.MetresPerSecond) { Beside = aloft.LeanDegrees >= LeanDegrees ? aloft.LeanDegrees : null })
+            : null;
         if (!flyable)
             yield break;
-        yield return brief.UsableTop is { } top && top.Feet < LowTopFt ? new(HazardKind.LowTops, top.Metres) : LongLow(brief);
+        yield return brief.UsableTop is { } top && top.Feet < LowTopFt ? Daylight.WithThermals(brief, new(HazardKind.LowTops, top.Metres)) : null;
+        yield return CirclingLow(brief);
         yield return Crowded(brief);
         yield return brief.Site.TerrainKind is { } terrain and not Flight.Terrain.TerrainKind.Flat
-            ? new(HazardKind.Terrain, day.Wind?.Mean.Speed.MetresPerSecond) { About = terrain.ToString() }
+            ? Daylight.WithThermals(brief, new(HazardKind.Terrain, day.Wind?.Mean.Speed.MetresPerSecond) { About = terrain.ToString() })
             : null;
-        yield return day.ThermalType.Kind == ThermalKind.ShortLived ? new(HazardKind.SuddenEnd) : null;
+        yield return day.ThermalType.Kind == ThermalKind.ShortLived ? Daylight.WithThermals(brief, new(HazardKind.SuddenEnd)) : null;
     }
 
-    /// <summary>Lift that stays low for long in the morning, and tempts pilots to circle low.</summary>
-    private static Hazard? LongLow(Brief brief)
+    /// <summary>The first cause that applies: low tops all day, weak climbs, lift that stays low for long before it grows. The figure
+    /// is the cause's, m or m/s.</summary>
+    private static Hazard? CirclingLow(Brief brief)
     {
+        if (brief.UsableTop is { } top && top.Feet < CrowdedTopFt)
+            return Daylight.WithThermals(brief, new(HazardKind.LowThermalling, top.Metres) { About = "top" });
+        if (brief.Day.Steps.Max(step => step.ClimbMs) is { } climb and < WeakClimbMs)
+            return Daylight.WithThermals(brief, new(HazardKind.LowThermalling, climb) { About = "weak" });
         var bound = Height.FromFeet(LowTopFt).Metres;
         var low = brief.Day.Steps.SkipWhile(step => step.UsableTopAglM is null)
             .TakeWhile(step => step.UsableTopAglM < bound).ToArray();
         return low.Length > 0 && (low[^1].Time - low[0].Time).TotalMinutes >= LowForMinutes
-            ? new(HazardKind.LowThermalling, bound) { From = low[0].Time, To = low[^1].Time }
+            ? new(HazardKind.LowThermalling, bound) { From = low[0].Time, To = low[^1].Time, About = "long" }
             : null;
     }
 
@@ -51,9 +64,10 @@ internal static class ThermalHazards
     private static Hazard? Crowded(Brief brief)
     {
         var best = brief.Day.Steps.Where(step => step.ClimbMs > 0).MaxBy(step => step.ClimbMs);
-        return brief.UsableTop is { } top && top.Feet < CrowdedTopFt ? new(HazardKind.CirclingTogether, top.Metres) { About = "top" }
+        Hazard? crowded = brief.UsableTop is { } top && top.Feet < CrowdedTopFt ? new(HazardKind.CirclingTogether, top.Metres) { About = "top" }
             : best?.ThermalRadiusM < NarrowRadiusM ? new(HazardKind.CirclingTogether, best.ThermalRadiusM) { About = "narrow" }
             : best?.SpacingM >= FewSpacingM ? new(HazardKind.CirclingTogether, best.SpacingM) { About = "few" }
             : null;
+        return crowded is null ? null : Daylight.WithThermals(brief, crowded);
     }
 }

@@ -19,12 +19,13 @@ internal static class WindHazards
         var limits = brief.Site.Limits;
         Hazard[] over =
         [
-            .. Over(HazardKind.WindOverLimit, winds, wind => wind.Speed, limits.Wind),
-            .. Over(HazardKind.GustOverLimit, winds, wind => wind.Gust, limits.Gust),
+            .. Over(HazardKind.WindOverLimit, winds, wind => wind.Speed, limits.Wind, UsualLimits.Wind),
+            .. Over(HazardKind.GustOverLimit, winds, wind => wind.Gust, limits.Gust, UsualLimits.Gust),
         ];
         var gusts = over.Any(hazard => hazard.Kind == HazardKind.GustOverLimit)
             ? []
-            : WindRun.Of(winds.Where(Gusty), wind => wind.Gust, _ => true).Select(run => run.As(HazardKind.Gusts));
+            : WindRun.Of(winds.Where(Gusty), wind => wind.Gust, _ => true)
+                .Select(run => run.As(HazardKind.Gusts) with { Beside = run.Wind.Speed.MetresPerSecond });
         var strong = over.Length > 0
             ? []
             : WindRun.Of(winds, wind => wind.Strongest, speed => speed.Knots >= SurfaceWindKt - 1e-9).Select(run => run.As(HazardKind.SurfaceWind));
@@ -37,9 +38,10 @@ internal static class WindHazards
     private static bool Gusty(GroundWind wind) => wind.Gust?.Knots - wind.Speed.Knots >= GustExcessKt - RoundingKt;
 
     private static IEnumerable<Hazard> Over(
-        HazardKind kind, IReadOnlyList<GroundWind> winds, Func<GroundWind, Speed?> figure, Speed? limit) =>
-        limit is { } most
-            ? WindRun.Of(winds, figure, speed => Passes(speed, most))
-                .Select(run => run.As(kind) with { Passed = [new(null, most.MetresPerSecond)] })
-            : [];
+        HazardKind kind, IReadOnlyList<GroundWind> winds, Func<GroundWind, Speed?> figure, Speed? limit, Speed usual)
+    {
+        var most = limit ?? usual;
+        return WindRun.Of(winds, figure, speed => Passes(speed, most))
+            .Select(run => run.As(kind) with { Passed = [new(null, most.MetresPerSecond, limit is not null)] });
+    }
 }

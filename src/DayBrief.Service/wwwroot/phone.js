@@ -1,4 +1,4 @@
-// Keeps an open brief true: fetches it anew when it was changed, and says how old it is when it cannot.
+// Keeps an open brief true: fetches it anew when changed, says how old it is when it cannot.
 (() => {
   "use strict";
   const copy = document.getElementById("copy"), news = document.getElementById("news"), root = document.documentElement;
@@ -9,7 +9,7 @@
 
   const worker = navigator.serviceWorker;
   if (worker) {
-    // The first visit comes before the worker: fetch the page once through it, so that it has a copy.
+    // The first visit comes before the worker: fetch once through it for a copy.
     if (!worker.controller) worker.addEventListener("controllerchange", () => refresh(), { once: true });
     worker.register("/phone-worker.js").catch(() => {});
   }
@@ -45,6 +45,7 @@
       if (!answer.ok) throw new Error(answer.status);
       show(new DOMParser().parseFromString(await answer.text(), "text/html"));
       line(true);
+      return true;
     } catch {
       line(false);
     } finally {
@@ -135,6 +136,7 @@
   addEventListener("pageshow", event => { if (event.persisted) look(); });
   addEventListener("online", look);
   addEventListener("offline", () => line(false));
+  window.look = refresh;
   tell();
   if (root.dataset.copy) refresh();
   follow();

@@ -19,6 +19,8 @@ public sealed class CautionTableTests
         var row = Assert.Single(Documented, line => line.Contains($"(`{entry.Words}`)", StringComparison.Ordinal));
         Assert.Contains($"| {entry.Cause} |", row, StringComparison.Ordinal);
         Assert.Contains($"| {entry.Source} |", row, StringComparison.Ordinal);
+        var rank = $"{entry.Risk.Harm}, {entry.Risk.Chance}{(entry.EndsFlying ? "; ends flying" : "")}";
+        Assert.EndsWith($"| {rank} |", row, StringComparison.OrdinalIgnoreCase);
     }
 
     [Fact]

@@ -41,6 +41,11 @@ internal sealed record HazardCase
 
     public double? BaseM { get; init; }
 
+    /// <summary>Winds of the ascent by height, kt from 240°; null for none.</summary>
+    public (double Metres, double Kt)[]? Winds { get; init; }
+
+    public double ClimbMs { get; init; } = 2;
+
     public double MaxC { get; init; } = 15;
 
     public double RadiusM { get; init; } = 150;
@@ -98,9 +103,25 @@ internal sealed record HazardCase
                 MaxUsableTop = Flyable ? Height.FromMetres(TopM) : null,
                 Cloud = Cloud,
                 Wind = Aloft,
+                Winds = Winds is null ? null : WindsOf(computed, Winds),
                 ThermalType = new() { Kind = Flyable ? Kind : ThermalKind.None, Reasons = [] },
             },
         };
+    }
+
+    private static LayerWind? WindsOf(Brief computed, (double Metres, double Kt)[] winds)
+    {
+        var ascent = computed.Ascent.Sounding;
+        var ground = computed.Ascent.Profile.Elevation?.Metres ?? 0;
+        return LayerWind.Over(
+            new()
+            {
+                Source = ascent.Source,
+                Levels = [.. ascent.Levels.Select(level => level with { Wind = null })],
+                WindsByHeight = [.. winds.Select(wind => new HeightWind(Altitude.FromMetres(ground + wind.Metres), Wind.From(240, Speed.FromKnots(wind.Kt))))],
+            },
+            computed.Ascent.Profile,
+            0);
     }
 
     /// <summary>Every five minutes from 08:00; thermals from 10:00 to 15:00, the warmest at 13:00.</summary>
@@ -114,7 +135,7 @@ internal sealed record HazardCase
             SurfaceTemperatureC = MaxC - (Math.Abs(i - 60) / 12.0),
             UsableTopAglM = top,
             CloudBaseAglM = BaseM,
-            ClimbMs = top is null ? null : 2,
+            ClimbMs = top is null ? null : ClimbMs,
             ThermalRadiusM = top is null ? null : RadiusM,
             SpacingM = top is null ? null : SpacingM,
         };

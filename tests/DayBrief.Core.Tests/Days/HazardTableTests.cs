@@ -14,12 +14,25 @@ public sealed class HazardTableTests
     {
         ["thunder by the day"] = (HazardKind.Thunder, Clouds(new() { Reasons = [] }), Clouds(new() { Thunder = At(15), Reasons = [] })),
         ["thunder reported"] = (HazardKind.Thunder, Report("24005KT 9999 -RA SCT040"), Report("24005KT 9999 TS SCT040")),
-        ["thunder forecast"] = (HazardKind.Forecast, Taf0("TEMPO 2012/2016 RA"), Taf0("TEMPO 2012/2016 TSRA")),
-        ["cumulonimbus forecast"] = (HazardKind.Forecast, Taf0("TEMPO 2012/2016 SCT030"), Taf0("TEMPO 2012/2016 SCT030CB")),
-        ["thunder forecast after dark"] = (HazardKind.Forecast, Taf0("TEMPO 2018/2020 TSRA"), Taf0("TEMPO 2016/2020 TSRA")),
-        ["gusts forecast"] = (HazardKind.Forecast, Taf0("TEMPO 2012/2016 24009G19KT"), Taf0("TEMPO 2012/2016 24010G20KT")),
-        ["K index"] = (HazardKind.ThunderInStore, Quiet with { KIndex = 19.9 }, Quiet with { KIndex = 20 }),
+        ["thunder forecast"] = (HazardKind.Thunder, Taf0("TEMPO 2012/2016 RA"), Taf0("TEMPO 2012/2016 TSRA")),
+        ["thunder forecast after dark"] = (HazardKind.Thunder, Taf0("TEMPO 2018/2020 TSRA"), Taf0("TEMPO 2016/2020 TSRA")),
+        ["cumulonimbus forecast"] = (HazardKind.Cumulonimbus, Taf0("TEMPO 2012/2016 SCT030"), Taf0("TEMPO 2012/2016 SCT030CB")),
+        ["cumulonimbus told as thunder"] = (HazardKind.Cumulonimbus, Taf0("TEMPO 2012/2016 TSRA SCT030CB"), Taf0("TEMPO 2012/2016 SHRA SCT030CB")),
+        ["cumulonimbus reported"] = (HazardKind.Cumulonimbus, Report("24005KT 9999 SCT040TCU"), Report("24005KT 9999 SCT040CB")),
+        ["squall"] = (HazardKind.Squall, Taf0("TEMPO 2012/2016 SHRA"), Taf0("TEMPO 2012/2016 SQ")),
+        ["funnel cloud"] = (HazardKind.FunnelCloud, Report("24005KT 9999 SHRA SCT040"), Report("24005KT 9999 FC SCT040")),
+        ["hail"] = (HazardKind.Hail, Taf0("TEMPO 2012/2016 SHRA"), Taf0("TEMPO 2012/2016 SHGR")),
+        ["freezing precipitation"] = (HazardKind.FreezingPrecipitation, Taf0("TEMPO 2008/2010 FZFG"), Taf0("TEMPO 2008/2010 -FZDZ")),
+        ["K index without energy"] = (HazardKind.ThunderInStore, Quiet with { KIndex = 35, CapeJkg = 0 }, Quiet with { KIndex = 35, CapeJkg = 100 }),
+        ["K index"] = (HazardKind.ThunderInStore, Quiet with { KIndex = 19.9, CapeJkg = 100 }, Quiet with { KIndex = 20, CapeJkg = 100 }),
         ["energy"] = (HazardKind.ThunderInStore, Quiet with { CapeJkg = 499 }, Quiet with { CapeJkg = 500 }),
+        ["energy, but thunder told"] = (HazardKind.ThunderInStore, Taf0("TEMPO 2012/2016 TSRA") with { CapeJkg = 900 }, Taf0("TEMPO 2012/2016 SHRA") with { CapeJkg = 900 }),
+        ["usual wind limit"] = (HazardKind.WindOverLimit, Wind(20), Wind(20.2)),
+        ["usual gust limit"] = (HazardKind.GustOverLimit, Wind(18, gust: 25), Wind(18, gust: 25.2)),
+        ["visibility below the usual least"] = (HazardKind.VisibilityBelowLeast, Report("24005KT 5000 HZ SCT040"), Report("24005KT 4900 HZ SCT040")),
+        ["visibility below the site's least"] = (HazardKind.VisibilityBelowLeast, Limits(new() { LeastVisibilityM = 3000 }, Report("24005KT 3000 HZ SCT040")), Limits(new() { LeastVisibilityM = 3000 }, Report("24005KT 2900 HZ SCT040"))),
+        ["cloud below the usual least"] = (HazardKind.CeilingBelowLeast, Report("24005KT 9999 BKN015"), Report("24005KT 9999 BKN014")),
+        ["cloud below the site's least"] = (HazardKind.CeilingBelowLeast, Limits(new() { LeastCloudCeiling = Height.FromFeet(1000) }, Taf0("TEMPO 2008/2010 BKN010")), Limits(new() { LeastCloudCeiling = Height.FromFeet(1000) }, Taf0("TEMPO 2008/2010 BKN009"))),
         ["wind limit"] = (HazardKind.WindOverLimit, Limits(new() { Wind = Kt(12) }, Wind(12)), Limits(new() { Wind = Kt(12) }, Wind(12.2))),
         ["gust limit"] = (HazardKind.GustOverLimit, Limits(new() { Gust = Kt(18) }, Wind(10, gust: 18)), Limits(new() { Gust = Kt(18) }, Wind(10, gust: 18.2))),
         ["showers"] = (HazardKind.Showers, Taf0("TEMPO 2012/2016 RA"), Taf0("TEMPO 2012/2016 SHRA")),
@@ -40,13 +53,18 @@ public sealed class HazardTableTests
         ["crosswind along"] = (HazardKind.Crosswind, Runway(Wind(14, from: 240), 240), Runway(Wind(14, from: 280), 240)),
         ["crosswind limit"] = (HazardKind.Crosswind, Runway(Limits(Across(12), Wind(12, from: 330)), 240), Runway(Limits(Across(12), Wind(12.2, from: 330)), 240)),
         ["wind aloft"] = (HazardKind.WindAloft, Quiet with { Aloft = Aloft(false) }, Quiet with { Aloft = Aloft(true) }),
-        ["wind gradient"] = (HazardKind.WindGradient, Quiet with { Aloft = Aloft(false) }, Quiet with { Aloft = Aloft(false) with { LowLevelMaximum = new(Height.FromMetres(300), Kt(25)) } }),
+        ["leaning thermals"] = (HazardKind.WindAloft, Quiet with { Aloft = Aloft(false) with { LeanDegrees = 44.9 } }, Quiet with { Aloft = Aloft(false) with { LeanDegrees = 45 } }),
+        ["wind gradient"] = (HazardKind.WindGradient, Aloft(4, (100, 13.9)), Aloft(4, (100, 14))),
+        ["wind gradient, not from far above"] = (HazardKind.WindGradient, Aloft(4, (1000, 40)), Aloft(4, (100, 15), (1000, 40))),
         ["low cloud by the day"] = (HazardKind.LowCloud, Clouds(new() { FirstBase = Height.FromFeet(2000), Reasons = [] }), Clouds(new() { FirstBase = Height.FromFeet(1999), Reasons = [] })),
         ["low cloud reported"] = (HazardKind.LowCloud, Report("24005KT 9999 SCT010 BKN020"), Report("24005KT 9999 SCT010 BKN019")),
+        ["low cloud, told as below the least"] = (HazardKind.LowCloud, Report("24005KT 9999 BKN014"), Report("24005KT 9999 BKN016")),
         ["low cloud forecast"] = (HazardKind.LowCloud, Taf0("TEMPO 2008/2010 BKN020"), Taf0("TEMPO 2008/2010 BKN019")),
-        ["visibility"] = (HazardKind.PoorVisibility, Report("24005KT 5000 HZ SCT040"), Report("24005KT 4900 HZ SCT040")),
+        ["visibility"] = (HazardKind.PoorVisibility, Limits(new() { LeastVisibilityM = 1500 }, Report("24005KT 5000 HZ SCT040")), Limits(new() { LeastVisibilityM = 1500 }, Report("24005KT 4900 HZ SCT040"))),
         ["low tops"] = (HazardKind.LowTops, Quiet with { TopM = 609.7 }, Quiet with { TopM = 609.5 }),
-        ["circling low"] = (HazardKind.LowThermalling, Quiet with { TopAt = i => i is >= 5 and <= 22 ? 400 : double.NaN }, Quiet with { TopAt = i => i is >= 5 and <= 23 ? 400 : double.NaN }),
+        ["circling low, long"] = (HazardKind.LowThermalling, Quiet with { TopAt = i => i is >= 18 and <= 23 ? 400 : double.NaN }, Quiet with { TopAt = i => i is >= 17 and <= 23 ? 400 : double.NaN }),
+        ["circling low, low tops"] = (HazardKind.LowThermalling, Quiet with { TopM = 914.5 }, Quiet with { TopM = 914.3 }),
+        ["circling low, weak"] = (HazardKind.LowThermalling, Quiet with { ClimbMs = 1 }, Quiet with { ClimbMs = 0.99 }),
         ["together, low"] = (HazardKind.CirclingTogether, Quiet with { TopM = 914.5 }, Quiet with { TopM = 914.3 }),
         ["together, narrow"] = (HazardKind.CirclingTogether, Quiet with { RadiusM = 90 }, Quiet with { RadiusM = 89.9 }),
         ["together, few"] = (HazardKind.CirclingTogether, Quiet with { SpacingM = 3999 }, Quiet with { SpacingM = 4000 }),
@@ -114,6 +132,10 @@ public sealed class HazardTableTests
     /// <summary>On 20 February the sun's declination is −11.1°, so at noon it stands 33.3° high at 45.6° and 34.1° at 44.8°
     /// north; the index is 3 at 33.7°.</summary>
     private static HazardCase Sunlit(double latitude) => Quiet with { At = Position.FromDegrees(latitude, -1.41) };
+
+    /// <summary>Winds of an ascent, kt at heights above the ground, all from one direction.</summary>
+    private static HazardCase Aloft(double groundKt, params (double Metres, double Kt)[] above) =>
+        Quiet with { Winds = [(10, groundKt), .. above] };
 
     private static WindInLayer Aloft(bool tooMuch) => new()
     {

@@ -31,12 +31,18 @@ public sealed class RankedCautionsTests
         Assert.True(caution.IsSerious);
     }
 
-    /// <summary>Whatever the day, the order is by harm times chance.</summary>
+    /// <summary>Whatever the day: what is serious first, and within that by harm times chance.</summary>
     [Fact]
     public void All_kinds_stand_in_order_of_harm_times_chance()
     {
-        var products = RankedCautions.Of(Enum.GetValues<HazardKind>().Select(kind => new Hazard(kind))).All.Select(caution => caution.Risk.Product).ToArray();
-        Assert.Equal(products.OrderDescending(), products);
-        Assert.Equal(Enum.GetValues<HazardKind>().Length, products.Length);
+        var all = RankedCautions.Of(Enum.GetValues<HazardKind>().Select(kind => new Hazard(kind))).All;
+        Assert.Equal(Enum.GetValues<HazardKind>().Length, all.Length);
+        foreach (var part in new[] { all.TakeWhile(caution => caution.IsSerious), all.SkipWhile(caution => caution.IsSerious) })
+        {
+            var products = part.Select(caution => caution.Risk.Product).ToArray();
+            Assert.Equal(products.OrderDescending(), products);
+        }
+
+        Assert.DoesNotContain(all.SkipWhile(caution => caution.IsSerious), caution => caution.IsSerious);
     }
 }

@@ -70,8 +70,10 @@ public sealed class PhoneTests(ServiceHost host)
         var page = phone.Page;
         await page.GotoAsync("/briefs/demo-broad");
         await Assertions.Expect(page.GetByText("Finding it")).ToBeVisibleAsync();
-        await page.SelectOptionAsync("#glider", "open");
-        await page.GetByText("Show for me").ClickAsync();
+        await Assertions.Expect(page.GetByText("Show for me")).ToBeHiddenAsync();
+        await page.RunAndWaitForResponseAsync(
+            () => page.SelectOptionAsync("#glider", "open"), answer => answer.Url.Contains("glider=open", StringComparison.Ordinal));
+        await Assertions.Expect(page.Locator("#glider")).ToHaveValueAsync("open");
         await page.GotoAsync("/briefs/demo-broad");
         await Assertions.Expect(page.Locator("#glider")).ToHaveValueAsync("open");
     }

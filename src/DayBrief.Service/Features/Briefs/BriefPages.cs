@@ -28,6 +28,7 @@ internal sealed class BriefPages(BriefDesk desk, TechniqueDesk technique, IBackg
             [nameof(PhonePage.Made)] = made,
             [nameof(PhonePage.For)] = reader,
             [nameof(PhonePage.Now)] = desk.Now,
+            [nameof(PhonePage.Group)] = Pilot.IsKnown(context.Request) ? pilot.Experience : null,
             [nameof(PhonePage.Offered)] = sites.Find(made.Brief.Site.Id)?.Sending,
             [nameof(PhonePage.Begin)] = made.Inputs.Demonstration && context.Request.Path == "/" ? steps.Next(reader.Language) : null,
             [nameof(PhonePage.Technique)] = TechniqueView.For(made.Brief, pilot, reader.Figures, technique, jobs),

@@ -44,8 +44,9 @@ internal static class PreparedWords
         }
 
         var at = reader.DateAndTime(made.Brief.PreparedAt);
-        var by = made.Inputs.Demonstration ? reader["the demonstration"] : made.Brief.PreparedBy;
-        return by is null ? reader.Say($"Prepared {at}.") : reader.Say($"Prepared by {by}, {at}.");
+        if (made.Inputs.Demonstration)
+            return reader.Say($"Prepared for demonstration, {at}.");
+        return made.Brief.PreparedBy is not { } by ? reader.Say($"Prepared {at}.") : reader.Say($"Prepared by {by}, {at}.");
     }
 }
 

@@ -13,11 +13,30 @@ internal sealed record CautionLine(HazardKind Kind, string Title, string Time, s
     public static CautionLine Of(RankedCaution caution, Reader reader) => new(
         caution.Kind,
         HazardText.Title(caution.Kind, reader),
-        TimeOf(caution.Lead, reader),
+        TimeOf(caution, reader),
         CautionWords.All[caution.Kind].Line(caution.Lead, reader),
         caution.IsSerious);
 
-    private static string TimeOf(Hazard hazard, Reader reader) => (hazard.From, hazard.To) switch
+    /// <summary>Two spells are told, of more the first. A report speaks for the hour after it where a forecast tells the rest.</summary>
+    private static string TimeOf(RankedCaution caution, Reader reader)
+    {
+        var spells = new List<(DateTimeOffset? From, DateTimeOffset? To)>();
+        var several = caution.Alike.Any(hazard => hazard.Source != WindSource.Reported);
+        var all = caution.Alike.Select(hazard =>
+            (hazard.From, To: several && hazard.Source == WindSource.Reported ? hazard.To ?? hazard.From?.AddHours(1) : hazard.To));
+        foreach (var (from, to) in all.OrderBy(spell => spell.From ?? DateTimeOffset.MinValue))
+        {
+            if (spells.Count > 0 && (from is null || spells[^1].To is null || from <= spells[^1].To))
+                spells[^1] = (spells[^1].From, spells[^1].To is { } end && to is { } later ? (later > end ? later : end) : null);
+            else
+                spells.Add((from, to));
+        }
+
+        var told = string.Join(", ", spells.Take(2).Select(spell => Spell(spell.From, spell.To, reader)));
+        return spells.Count > 2 ? $"{told} …" : told;
+    }
+
+    private static string Spell(DateTimeOffset? begin, DateTimeOffset? end, Reader reader) => (begin, end) switch
     {
         ({ } from, { } to) when reader.Time(from) == reader.Time(to) => reader.Say($"about {reader.Time(from)}"),
         ({ } from, { } to) => $"{reader.Time(from)}–{reader.Time(to)}",

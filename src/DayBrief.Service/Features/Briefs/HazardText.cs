@@ -40,8 +40,30 @@ internal static class HazardText
         _ => reader["expected"],
     };
 
+    /// <summary>What to do about what ends flying, by its time: be down before it, or wait.</summary>
+    public static string Before(Hazard hazard, Reader reader) => hazard switch
+    {
+        { Source: WindSource.Reported } => reader["no launching while it lasts"],
+        { FromTheStart: true, To: { } end } => reader.Say($"no launching before {reader.Time(end)}"),
+        { FromTheStart: true } => reader["no launching in it"],
+        _ => reader["be down before it"],
+    };
+
+    /// <summary>How it is known, with the group of the forecast that says it.</summary>
+    public static string KnownAs(Hazard hazard, Reader reader) => hazard switch
+    {
+        { Source: null } => reader["possible by the computed clouds"],
+        { Quoted: { } group } => $"{Known(hazard, reader)} ({group})",
+        _ => Known(hazard, reader),
+    };
+
     /// <summary>The figure of a caution that is a speed of the wind.</summary>
     public static string Wind(Hazard hazard, Reader reader) => reader.WindSpeed(Speed.FromMetresPerSecond(hazard.Value!.Value));
+
+    public static string Wind(double metresPerSecond, Reader reader) => reader.WindSpeed(Speed.FromMetresPerSecond(metresPerSecond));
+
+    /// <summary>The figure of a caution that is a distance one can see.</summary>
+    public static string Sight(double metres, Reader reader) => reader.Say($"{metres / 1000:0.#} km");
 
     /// <summary>The figure of a caution that is a height.</summary>
     public static string Height(Hazard hazard, Reader reader) => reader.Height(hazard.Value!.Value);

@@ -11,6 +11,14 @@ internal static class HeightText
     {
         [HazardKind.LowCloud] = CautionWords.Of(
             Language.Text("Low cloud base"), (hazard, reader) => reader.Say($"{Near(hazard, reader)}: keep your distance and sight"), LowCloud),
+        [HazardKind.VisibilityBelowLeast] = CautionWords.Of(
+            Language.Text("Visibility too low"),
+            (hazard, reader) => reader.Say($"{Sight(hazard.Value!.Value, reader)}, {LimitText.Short(hazard, reader, limit => Sight(limit, reader))}: {Before(hazard, reader)}"),
+            (hazard, reader) => reader.Say($"Visibility {Sight(hazard.Value!.Value, reader)}, {KnownAs(hazard, reader)}, {LimitText.Below(hazard, reader, limit => Sight(limit, reader))}; {Before(hazard, reader)}.")),
+        [HazardKind.CeilingBelowLeast] = CautionWords.Of(
+            Language.Text("Cloud too low"),
+            (hazard, reader) => reader.Say($"{Near(hazard, reader)}, {LimitText.Short(hazard, reader, reader.Height)}: {Before(hazard, reader)}"),
+            (hazard, reader) => reader.Say($"Broken or more {Near(hazard, reader)}, {KnownAs(hazard, reader)}, {LimitText.Below(hazard, reader, reader.Height)}; {Before(hazard, reader)}.")),
         [HazardKind.PoorVisibility] = CautionWords.Of(
             Language.Text("Poor visibility"),
             (hazard, reader) => reader.Say($"{hazard.Value / 1000:0.#} km: look out longer, stay near"),

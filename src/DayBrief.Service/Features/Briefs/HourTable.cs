@@ -13,6 +13,9 @@ internal sealed record HourRow(string Time, string Temperature, string Top, stri
 
     /// <summary>When.</summary>
     public required DateTimeOffset At { get; init; }
+
+    /// <summary>A moment lies in its hour.</summary>
+    public bool Holds(DateTimeOffset moment) => moment >= At && moment < At.AddHours(1);
 }
 
 internal static class HourTable

@@ -8,11 +8,12 @@ internal static class StormText
 {
     public static IReadOnlyDictionary<HazardKind, CautionWords> Words { get; } = new Dictionary<HazardKind, CautionWords>
     {
-        [HazardKind.Thunder] = CautionWords.Of(Language.Text("Thunderstorms"), (_, reader) => reader["be down before it"], Thunder),
-        [HazardKind.Forecast] = CautionWords.Of(
-            Language.Text("Aerodrome forecast"),
-            (_, reader) => reader["be down before it"],
-            (hazard, reader) => reader.Say($"{hazard.About ?? ""}. Plan to be down before it.")),
+        [HazardKind.Thunder] = Ending(Language.Text("Thunderstorms"), reader => reader["Gusts run miles ahead of a storm: never go under its anvil."]),
+        [HazardKind.Cumulonimbus] = Ending(Language.Text("Cumulonimbus"), reader => reader["Strong sink and gusts spread from it before any thunder."]),
+        [HazardKind.Squall] = Ending(Language.Text("Squalls"), reader => reader["The wind rises within a minute: gliders tied down or under cover first."]),
+        [HazardKind.FunnelCloud] = Ending(Language.Text("Funnel cloud"), reader => reader["Nothing withstands it: people under cover, gliders come second."]),
+        [HazardKind.Hail] = Ending(Language.Text("Hail"), reader => reader["It breaks canopies and surfaces: gliders under cover."]),
+        [HazardKind.FreezingPrecipitation] = Ending(Language.Text("Freezing rain or drizzle"), reader => reader["Ice covers wings and canopy within minutes."]),
         [HazardKind.ThunderInStore] = CautionWords.Of(
             Language.Text("Thunder in store"), (_, reader) => reader["watch for towers, keep a way home"], InStore),
         [HazardKind.Showers] = CautionWords.Of(Language.Text("Showers"), (_, reader) => reader["sink and gusts: a field in reach"], Showers),
@@ -24,13 +25,12 @@ internal static class StormText
         [HazardKind.Downdraught] = CautionWords.Of(Language.Text("Falling air"), (_, reader) => reader["height in hand for the way home"], Falling),
     };
 
-    private static string Thunder(Hazard hazard, Reader reader) => hazard.About is { } seen
-        ? reader.Say($"Reported now at {seen}. Gusts run miles ahead of a storm: land before it, never go under its anvil.")
-        : reader["Possible. Gusts run miles ahead of a storm: land before it, never go under its anvil."];
+    private static CautionWords Ending(string title, Func<Reader, string> why) => CautionWords.Of(
+        title, HazardText.Before, (hazard, reader) => reader.Say($"{HazardText.KnownAs(hazard, reader)}; {HazardText.Before(hazard, reader)}. {why(reader)}"));
 
-    private static string InStore(Hazard hazard, Reader reader) => hazard.Value is { } k
-        ? reader.Say($"The ascent holds the energy for thunderstorms (K index {k:0}). A front, hills or a sea breeze may set it free: watch for towers, have a way home.")
-        : reader["The ascent holds the energy for thunderstorms. A front, hills or a sea breeze may set it free: watch for towers, have a way home."];
+    private static string InStore(Hazard hazard, Reader reader) => hazard.Beside is { } k
+        ? reader.Say($"The air holds the energy for thunderstorms (CAPE {hazard.Value:0} J/kg, K index {k:0}). A front, hills or a sea breeze may set it free: watch for towers, have a way home.")
+        : reader.Say($"The air holds the energy for thunderstorms (CAPE {hazard.Value:0} J/kg). A front, hills or a sea breeze may set it free: watch for towers, have a way home.");
 
     private static string Showers(Hazard hazard, Reader reader) => hazard.Source is null
         ? reader["Likely. Sink and gusts around them, poor sight below: keep a field upwind of the rain."]

@@ -14,10 +14,8 @@ internal static class ThermalText
             Language.Text("Low tops"),
             (hazard, reader) => reader.Say($"they end about {Height(hazard, reader)}: stay within reach"),
             (hazard, reader) => reader.Say($"Thermals end about {Height(hazard, reader)}. Little time to search: stay within reach of the circuit.")),
-        [HazardKind.LowThermalling] = CautionWords.Of(
-            Language.Text("Circling low"),
-            (_, reader) => reader["no turns in lift below your site's height"],
-            (hazard, reader) => reader.Say($"Thermals end below {Height(hazard, reader)} for a long time. Break off for the circuit at the height your site sets; no turns in lift below it.")),
+        [HazardKind.LowThermalling] = new(
+            Language.Text("Circling low"), (_, reader) => reader["none below your group's least height"], CirclingLow),
         [HazardKind.CirclingTogether] = CautionWords.Of(
             Language.Text("Gliders close together"), (_, reader) => reader["join as they circle, lose sight and leave"], Together),
         [HazardKind.Terrain] = CautionWords.Of(
@@ -27,6 +25,21 @@ internal static class ThermalText
             (_, reader) => reader["lift gone within minutes of shade"],
             (_, reader) => reader["Lift stops within minutes when the sun goes. Be high or be home before shade comes."]),
     };
+
+    private static string CirclingLow(Hazard hazard, Site site, Reader reader)
+    {
+        var cause = hazard.About switch
+        {
+            "top" => reader.Say($"Thermals end about {Height(hazard, reader)}: all circling is low."),
+            "weak" => reader.Say($"No climb better than {reader.Climb(hazard.Value!.Value)}: it tempts to hang on low."),
+            _ => reader.Say($"Thermals end below {Height(hazard, reader)} for a long time."),
+        };
+        var rules = Enum.GetValues<Experience>().Select(group => site.Limits.Circling.For(group)).ToArray();
+        string Least(Experience group) => reader.Height(site.Limits.Circling.For(group).LeastHeight.Metres);
+        var least = reader.Say($"Nobody circles below {Least(Experience.BeforeSolo)} before solo, {Least(Experience.LocalSolo)} for local solo, {Least(Experience.CrossCountry)} for cross-country");
+        var set = rules.All(rule => rule.LeastHeightSet) ? "" : $" {reader["(where the site sets none, common practice)"]}";
+        return $"{cause} {least}{set}. {reader["Break off for the circuit in time."]}";
+    }
 
     private static string Together(Hazard hazard, Reader reader)
     {

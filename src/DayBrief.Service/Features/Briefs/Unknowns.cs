@@ -1,3 +1,5 @@
+using DayBrief.Days;
+using DayBrief.Reports;
 using DayBrief.Soundings;
 
 namespace DayBrief.Service.Features.Briefs;
@@ -16,7 +18,7 @@ internal static class Unknowns
             yield return reader["How high the ascent began; its ground is taken to be level with the field."];
         if (assumptions.MaxTemperatureC is null && assumptions.MixedTemperatureC is null)
             yield return reader["A forecast maximum temperature: the day's warming is worked out from sun and ground."];
-        if (assumptions.CloudOktas is null)
+        if (assumptions.CloudOktas is null && brief.Day.Assumptions.CloudByHour.IsDefaultOrEmpty)
             yield return reader["Cloud above the thermals: the sky is taken as clear but for the day's own cumulus."];
         if (brief.Day.Cloud.Unknown)
             yield return reader["Cloud base: the ascent has no dew points."];
@@ -26,7 +28,23 @@ internal static class Unknowns
             yield return brief.Ascent.Profile.SurfaceTemperature.Celsius < 0
                 ? reader["A freezing level: the ascent is below 0 °C from the ground up."]
                 : reader["The freezing level: the ascent does not reach it."];
-        yield return reader["Gusts, visibility, and what the sky really does today."];
+        foreach (var unknown in OfReports(brief, reader))
+            yield return unknown;
+    }
+
+    /// <summary>What a report or a forecast would tell, where none of them does.</summary>
+    private static IEnumerable<string> OfReports(Brief brief, Reader reader)
+    {
+        AerodromeConditions[] told =
+        [
+            .. brief.Observation is { } report ? new[] { report.Conditions } : [],
+            .. brief.Forecast?.Groups.Select(group => group.Conditions) ?? [],
+        ];
+        if (brief.Day.Assumptions.WindByHour.IsDefaultOrEmpty && !told.Any(conditions => conditions.Wind?.Speed is not null))
+            yield return reader["Gusts: no report or forecast names the wind."];
+        if (!told.Any(conditions => conditions.IsCavok || conditions.Visibility is not null))
+            yield return reader["Visibility: no report or forecast names it."];
+        yield return reader["What the sky really does today."];
     }
 
     /// <summary>What reading, checking and computing found, warnings first: the text, and the level it is about.</summary>

@@ -14,7 +14,11 @@ public abstract class PageInLanguage : ComponentBase
     [Parameter]
     public object? Refused { get; set; }
 
-    protected Language In => Context is null ? Language.English : Language.Of(Context.Request);
+    /// <summary>The language of the page that it stands in; else the reader's, as the request tells.</summary>
+    [Parameter]
+    public Language? Page { get; set; }
+
+    protected Language In => Page is { } page ? page : Context is null ? Language.English : Language.Of(Context.Request);
 
     /// <summary>What is wrong with a field, in the reader's language.</summary>
     protected string? ErrorOf(string field) =>

@@ -48,6 +48,9 @@ internal sealed record Pilot
         $"glider={GenericGlider.NameOf(Glider)}&instrument={Choice.NameOf(Instrument)}&experience={Choice.NameOf(Experience)}"
         + (Polar is null ? "" : $"&polar={Uri.EscapeDataString(Polar)}");
 
+    /// <summary>Whether somebody has chosen, in the link or before on this phone.</summary>
+    public static bool IsKnown(HttpRequest request) => request.Query.ContainsKey("experience") || request.Cookies.ContainsKey(Cookie);
+
     /// <summary>From the link, else from what the phone remembers, else the default.</summary>
     public static Pilot Of(HttpRequest request)
     {

@@ -15,7 +15,7 @@ public sealed class BriefPagesTests(ServiceHost host)
         var page = WebUtility.HtmlDecode(await fresh.Client().GetStringAsync("/", Stopping));
         Assert.Contains("Harrowmere (invented)", page);
         Assert.Contains("Demonstration: field, ascent and day are invented.", page);
-        Assert.Contains("Broad, ", page);
+        Assert.Contains("Broad thermals", page);
         Assert.Contains("Advice only.", page);
     }
 
@@ -122,7 +122,7 @@ public sealed class BriefPagesTests(ServiceHost host)
         Assert.Contains("ZZZZ 05:20 UTC", page);
         Assert.Contains("The lowest layer is corrected to the observation at the surface (+2.6 °C against the ascent).", page);
         Assert.Contains("28 kt reported at ZZZZ", page);
-        Assert.Contains("14:00–16:00: ZZZZ: PROB30 TEMPO 2413/2415 TSRA BKN030CB", WebUtility.HtmlDecode(page));
+        Assert.Contains("14:00–16:00: forecast for ZZZZ (PROB30 TEMPO 2413/2415 TSRA BKN030CB); be down before it.", WebUtility.HtmlDecode(page));
     }
 
     [Fact]
