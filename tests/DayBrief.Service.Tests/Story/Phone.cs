@@ -11,12 +11,12 @@ internal sealed class Phone : IAsyncDisposable
 
     public IPage Page { get; }
 
-    public static async Task<Phone> OpenAsync(ServiceHost host, int width = 360, ColorScheme scheme = ColorScheme.Light, bool script = true, string locale = "en-GB")
+    public static async Task<Phone> OpenAsync(ServiceHost host, int width = 360, ColorScheme scheme = ColorScheme.Light, bool script = true, string locale = "en-GB", int height = 740)
     {
         var context = await Browser.ContextAsync(new()
         {
             BaseURL = host.Address.ToString(),
-            ViewportSize = new() { Width = width, Height = 740 },
+            ViewportSize = new() { Width = width, Height = height },
             ColorScheme = scheme,
             JavaScriptEnabled = script,
             Locale = locale,

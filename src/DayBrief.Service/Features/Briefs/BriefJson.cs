@@ -106,7 +106,7 @@ internal sealed record BriefJson
             FreezingLevelAglM = Json.Rounded(brief.FreezingLevel?.Metres, 0),
             DensityAltitudeM = Json.Rounded(brief.DensityAltitude?.Metres, 0),
             Winds = [.. WindTable.Rows(brief, reader).Select(WindJson.Of)],
-            Cautions = [.. Hazards.Of(brief).Select(hazard => new HazardJson(Choice.NameOf(hazard.Kind), HazardText.Of(hazard, brief.Site, reader), hazard.From, hazard.To))],
+            Cautions = [.. Hazards.Of(brief).Select(hazard => new HazardJson(Choice.NameOf(hazard.Kind), HazardText.Of(hazard, brief.Site, reader), hazard.From, hazard.To) { Serious = CautionTable.IsSerious(hazard) })],
             NotKnown = [.. Unknowns.Of(made, reader)],
             Advice = Briefs.Advice.Standing,
             Analysis = AnalysisJson.Of(brief.Ascent),
@@ -130,4 +130,8 @@ internal sealed record WindJson(double? HeightAglM, double? DirectionDeg, double
         Json.Rounded(row.Height.Metres, 0), Json.Rounded(row.Wind?.FromDegrees, 0), Json.Rounded(row.Wind?.Speed.Knots, 1));
 }
 
-internal sealed record HazardJson(string Code, string Text, DateTimeOffset? From, DateTimeOffset? To);
+internal sealed record HazardJson(string Code, string Text, DateTimeOffset? From, DateTimeOffset? To)
+{
+    /// <summary>It ends flying, or an accident is likely.</summary>
+    public bool Serious { get; init; }
+}
