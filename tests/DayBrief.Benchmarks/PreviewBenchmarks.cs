@@ -62,9 +62,7 @@ public class PreviewBenchmarks : IAsyncDisposable
     {
         var result = await _renderer.RenderComponentAsync<DeskResult>(ParameterView.FromDictionary(new Dictionary<string, object?>
         {
-            [nameof(DeskResult.Kept)] = new Kept(new() { Id = "bench", SiteId = "bench", Date = _inputs.Date, EditedAt = Now }, new(new Dictionary<string, string>()), _made, [], null),
-            [nameof(DeskResult.For)] = _reader,
-            [nameof(DeskResult.Now)] = Now,
+            [nameof(DeskResult.View)] = new DeskView(new Kept(new() { Id = "bench", SiteId = "bench", Date = _inputs.Date, EditedAt = Now }, new(new Dictionary<string, string>()), _made, [], null), _reader, Now),
         }));
         return result.ToHtmlString();
     });

@@ -15,7 +15,7 @@ public sealed class GermanWordsTests(ServiceHost host)
     public void None_of_them_is_left()
     {
         var german = TextFile.All.Single(file => file.ToString() == "Texts.de.resx");
-        Assert.Empty(german.Entries.Where(entry => Wrong.Any(word => entry.Value.Contains(word, StringComparison.Ordinal))));
+        Assert.DoesNotContain(german.Entries, entry => Wrong.Any(word => entry.Value.Contains(word, StringComparison.Ordinal)));
     }
 
     /// <summary>A German field read by a browser that asks for English: the page is the field's, and so is all of the masthead.</summary>

@@ -1,6 +1,3 @@
-using DayBrief.Days;
-using DayBrief.Service.Features.Sites;
-
 namespace DayBrief.Service.Features.Briefs;
 
 /// <summary>Who has said which group is his reads its note only; who has not reads all, so that none is missed.</summary>
@@ -30,7 +27,7 @@ public sealed class InstructorNotesTests(ServiceHost host)
         {
             Demonstration = false,
             InstructorNote = "for all of you",
-            Notes = new() { BeforeSolo = "circuits only", LocalSolo = "stay within reach", CrossCountry = "mind the lake" },
+            Notes = new("circuits only", "stay within reach", "mind the lake"),
         }).Id!;
     }
 }
