@@ -62,7 +62,7 @@ public class PreviewBenchmarks : IAsyncDisposable
     {
         var result = await _renderer.RenderComponentAsync<DeskResult>(ParameterView.FromDictionary(new Dictionary<string, object?>
         {
-            [nameof(DeskResult.View)] = new DeskView(new Kept(new() { Id = "bench", SiteId = "bench", Date = _inputs.Date, EditedAt = Now }, new(new Dictionary<string, string>()), _made, [], null), _reader, Now),
+            [nameof(DeskResult.View)] = new DeskView(new Kept(new() { Id = "bench", SiteId = "bench", Date = _inputs.Date, EditedAt = Now }, new(new Dictionary<string, string>()), _made, [], null), _reader, Now) { Ascents = new([], [], false, [], [], null) },
         }));
         return result.ToHtmlString();
     });

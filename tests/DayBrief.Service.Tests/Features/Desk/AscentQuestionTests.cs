@@ -27,7 +27,7 @@ public sealed class AscentQuestionTests : IAsyncLifetime
     public async Task An_ascent_without_a_time_is_asked_for_it_and_never_taken_as_sunrise()
     {
         var page = await (await SendAsync(("text", Timeless))).TextAsync(HttpStatusCode.UnprocessableEntity);
-        Assert.Contains("The ascent does not say when it was made. Give the day and the time, UTC", page);
+        Assert.Contains("The ascent does not say when it was made. Give its time, UTC", page);
         Assert.Contains("<div id=\"ascent-time\" class=\"asked\">", page);
         Assert.DoesNotContain("class=\"figures\"", page);
         var morning = await MadeAsync(("text", Timeless), ("ascentTime", "06Z"));
