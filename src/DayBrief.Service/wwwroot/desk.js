@@ -60,10 +60,10 @@
   function awaitAdvice() {
     if (!result.querySelector("[data-working]") || !location.pathname.startsWith("/desk/")) return;
     setTimeout(async () => {
-      if (busy || changed) return;
+      if (busy || changed || !result.querySelector("[data-working]")) return;
       const page = new DOMParser().parseFromString(await (await fetch(location.href)).text(), "text/html");
       const fresh = page.getElementById("result");
-      if (!fresh || busy || changed) return;
+      if (!fresh || busy || changed || !result.querySelector("[data-working]")) return;
       result.innerHTML = fresh.innerHTML;
       awaitAdvice();
     }, 3000);
@@ -122,6 +122,7 @@
     if (!kept) return;
     for (const [name, value] of JSON.parse(kept)) {
       const target = field(name);
+      for (const radio of form.querySelectorAll(`input[type=radio][name="${name}"]`)) radio.checked = radio.value === value;
       if (target && name !== "__RequestVerificationToken" && target.type !== "radio" && "value" in target) target.value = value;
     }
     schedule(50);

@@ -18,7 +18,7 @@ internal static class AscentAnswers
         if (inputs.AscentValidAt is null && sounding.Source is { ValidAt: null, DayAndHour: null })
         {
             errors.Add(new(
-                "The ascent does not say when it was made. Give the day and the time, UTC: the morning is computed from then on.", "ascent-time-unknown", Field: "ascentValidAt"));
+                "The ascent does not say when it was made. Give its time, UTC, and its day where that is another.", "ascent-time-unknown", Field: "ascentValidAt"));
         }
 
         errors.AddRange(Open(inputs, sounding).Select(remark => new ProblemError(remark.Words, remark.Code, Field: "ascentConfirmed", LevelHpa: remark.Level?.Hectopascals)));

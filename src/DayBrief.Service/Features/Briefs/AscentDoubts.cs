@@ -9,10 +9,10 @@ internal static class AscentDoubts
         var sounding = made.Brief.Ascent.Sounding;
         if (made.Brief.AscentValidAt is null)
             yield return new(reader["The ascent does not say when it was made: it is taken as the air at sunrise, and all times may be wrong."], IsWarning: true);
-        foreach (var asked in AscentAnswers.Asked(sounding))
+        if (AscentAnswers.Asked(sounding) is { Count: > 0 } asked)
         {
             yield return new(
-                $"{reader.Say(asked.Words)} {reader[made.Inputs.AscentConfirmed ? "The instructor has looked at it: it stands." : "Nobody has looked at it yet."]}",
+                $"{string.Join(" ", asked.Select(remark => reader.Say(remark.Words)))} {(made.Inputs.AscentConfirmed ? reader["The instructor has looked at it: it stands."] : reader["Nobody has looked at it yet."])}",
                 IsWarning: true);
         }
 

@@ -27,7 +27,7 @@ internal sealed class AscentChooser(SoundingStore soundings, ArrivalStore arriva
         foreach (var (value, facts, origin) in given.Concat(others))
         {
             if (facts is null || known.Add(facts.Fingerprint))
-                ascents.Add(new(value, label.Of(facts, origin), value == used));
+                ascents.Add(new(value, label.Of(facts, origin, value == used ? AscentClock.Answered(fields) : null), value == used));
         }
 
         return new(

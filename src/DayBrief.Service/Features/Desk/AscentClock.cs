@@ -7,6 +7,13 @@ internal static class AscentClock
 {
     private static readonly string[] Forms = ["H:mm", "HH:mm", "H.mm", "HH.mm", "HHmm", "HH", "%H"];
 
+    /// <summary>The time that was answered for the ascent in use; null while it is no time.</summary>
+    public static DateTimeOffset? Answered(DeskFields fields) =>
+        TryRead(fields["ascentTime"], out var time)
+        && DateOnly.TryParse(fields.NullIfEmpty("ascentDate") ?? fields["date"], CultureInfo.InvariantCulture, out var date)
+            ? new(date.ToDateTime(time), TimeSpan.Zero)
+            : null;
+
     public static bool TryRead(string text, out TimeOnly time)
     {
         var plain = text.Trim().ToUpperInvariant();

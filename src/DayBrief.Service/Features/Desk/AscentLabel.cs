@@ -8,7 +8,7 @@ namespace DayBrief.Service.Features.Desk;
 /// <summary>Names an ascent as people tell them apart: station, time, age, format, levels, never a hash.</summary>
 internal sealed class AscentLabel(Reader reader, DateOnly date, DateTimeOffset now)
 {
-    public string Of(AscentFacts? facts, AscentOrigin origin)
+    public string Of(AscentFacts? facts, AscentOrigin origin, DateTimeOffset? answered = null)
     {
         var came = origin switch
         {
@@ -20,14 +20,17 @@ internal sealed class AscentLabel(Reader reader, DateOnly date, DateTimeOffset n
         };
         return facts is null
             ? reader.Say($"{came}: cannot be used as it stands")
-            : $"{Of(facts.Source)}, {facts.Source.Format}, {reader.Language.Say(facts.Levels, $"{facts.Levels} level", $"{facts.Levels} levels")} ({came})";
+            : $"{Of(facts.Source, answered)}, {(origin == AscentOrigin.Typed ? "" : $"{facts.Source.Format}, ")}{reader.Language.Say(facts.Levels, $"{facts.Levels} level", $"{facts.Levels} levels")} ({came})";
     }
 
-    public string Of(SoundingSource source)
+    /// <param name="source">Where and when, as the ascent says.</param>
+    /// <param name="answered">When, as the instructor says; counts only where the ascent does not.</param>
+    public string Of(SoundingSource source, DateTimeOffset? answered = null)
     {
         var station = source.Station is { } named ? reader.Say($"Station {named}") : reader["Station not known"];
         return (source.ValidAt ?? source.DayAndHour?.LatestUpTo(date)) is { } valid
             ? $"{station}, {reader.Language.DateAndTime(valid.ToUniversalTime())} UTC, {Age(valid)}"
+            : answered is { } said ? $"{station}, {reader.Language.DateAndTime(said)} UTC {reader["as given here"]}, {Age(said)}"
             : $"{station}, {reader["time not known"]}";
     }
 

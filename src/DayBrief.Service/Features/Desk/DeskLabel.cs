@@ -28,7 +28,7 @@ internal static partial class DeskLabel
         ["file"] = Language.Text("The file"),
         ["ascentDate"] = Language.Text("Day it was made, UTC"),
         ["ascentTime"] = Language.Text("Time it was made, UTC"),
-        ["ascentConfirmed"] = Language.Text("Looked at"),
+        ["ascentConfirmed"] = Language.Text("Values to look at"),
         ["station"] = Language.Text("Station"),
         ["qnhHpa"] = Language.Text("QNH, hPa"),
         ["ascentIndex"] = Language.Text("Which ascent of the input"),

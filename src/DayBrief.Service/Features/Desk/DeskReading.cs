@@ -72,16 +72,12 @@ internal sealed class DeskReading(DeskFields fields, SiteStore sites)
     {
         if (fields.NullIfEmpty("ascentTime") is not { } typed)
             return null;
-        if (!AscentClock.TryRead(typed, out var time))
-        {
+        if (!AscentClock.TryRead(typed, out _))
             _errors.Add("ascentTime", $"\"{typed}\" is not a time of day; write it as 13:30.");
-            return null;
-        }
-
-        var day = fields.NullIfEmpty("ascentDate") ?? fields["date"];
-        if (DateOnly.TryParse(day, CultureInfo.InvariantCulture, out var date))
-            return new(date.ToDateTime(time), TimeSpan.Zero);
-        _errors.Add("ascentDate", "The date is needed, as year-month-day.");
+        else if (AscentClock.Answered(fields) is { } at)
+            return at;
+        else
+            _errors.Add("ascentDate", "The date is needed, as year-month-day.");
         return null;
     }
 

@@ -98,8 +98,7 @@ internal sealed class Keeping(
             var sounding = desk.Sounding(read);
             asked = AscentAnswers.Asked(sounding);
             AscentAnswers.ThrowIfOpen(read, sounding);
-            if (ofFile.Count == 0)
-                (inputs, made) = (read, new(id, read, desk.Computed(read)));
+            (inputs, made) = (read, new(id, read, desk.Computed(read)));
         }
         catch (InvalidInputException refused)
         {
@@ -120,7 +119,8 @@ internal sealed class Keeping(
             Fields = fields.Values,
             Inputs = made is null ? null : inputs,
         };
-        return (draft, made, errors, asked);
+        // A file that could not be used is told before anything is shown; the ascent that was in use stays.
+        return (draft, ofFile.Count > 0 ? null : made, errors, asked);
     }
 
     /// <summary>Keeps the ascent that the fields mean; its id.</summary>

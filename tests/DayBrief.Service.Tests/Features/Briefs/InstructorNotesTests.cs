@@ -7,9 +7,9 @@ public sealed class InstructorNotesTests(ServiceHost host)
     private static CancellationToken Stopping => TestContext.Current.CancellationToken;
 
     [Theory]
-    [InlineData("", "circuits only|stay within reach|mind the lake")]
+    [InlineData("", "circuits only|not beyond the river|mind the lake")]
     [InlineData("?experience=before-solo", "circuits only")]
-    [InlineData("?experience=local-solo", "stay within reach")]
+    [InlineData("?experience=local-solo", "not beyond the river")]
     [InlineData("?experience=cross-country", "mind the lake")]
     public async Task Only_the_notes_of_the_own_group_are_shown(string asked, string shown)
     {
@@ -17,7 +17,7 @@ public sealed class InstructorNotesTests(ServiceHost host)
         Assert.Contains("for all of you", page, StringComparison.Ordinal);
         Assert.Equal(
             shown.Split('|'),
-            new[] { "circuits only", "stay within reach", "mind the lake" }.Where(note => page.Contains(note, StringComparison.Ordinal)));
+            new[] { "circuits only", "not beyond the river", "mind the lake" }.Where(note => page.Contains(note, StringComparison.Ordinal)));
     }
 
     private string Made()
@@ -27,7 +27,7 @@ public sealed class InstructorNotesTests(ServiceHost host)
         {
             Demonstration = false,
             InstructorNote = "for all of you",
-            Notes = new("circuits only", "stay within reach", "mind the lake"),
+            Notes = new("circuits only", "not beyond the river", "mind the lake"),
         }).Id!;
     }
 }
