@@ -140,7 +140,9 @@ public sealed partial class FormsAgreeTests
         var trigger = HeadFigures.Of(made, Reader.Of(made.Brief.Site))[0];
         Assert.Equal("none", trigger.Value);
         Assert.EndsWith("but too weak to climb", trigger.Detail, StringComparison.Ordinal);
-        Assert.Empty(BriefCharts.Day(made, Reader.Of(made.Brief.Site)).Marks.OfType<Charts.TextMark>().Where(mark => mark.Text.StartsWith("trigger", StringComparison.Ordinal)));
+        Assert.DoesNotContain(
+            BriefCharts.Day(made, Reader.Of(made.Brief.Site)).Marks.OfType<Charts.TextMark>(),
+            mark => mark.Text.StartsWith("trigger", StringComparison.Ordinal));
     }
 
     /// <summary>"Low cloud 09:05–09:05".</summary>

@@ -3,7 +3,6 @@ using System.Net;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using DayBrief.Service.Features.Briefs.Sheet;
-using DayBrief.Service.Infrastructure;
 using DayBrief.Service.Languages;
 
 namespace DayBrief.Service.Features.Briefs;
