@@ -98,7 +98,7 @@ internal sealed class DayRun
     /// <summary>The course with the heating multiplied by a factor, and air of another temperature flowing in at all heights.</summary>
     public DayTrack With(double heatFactor, double inflowKelvinsPerHour = 0, bool beyondSun = false)
     {
-        var track = new DayTrack(_frame.Times.Length) 
+        var track = new DayTrack(_frame.Times.Length)
         {
             HeatFactor = heatFactor,
             InflowKelvinsPerHour = inflowKelvinsPerHour,

@@ -87,7 +87,11 @@ public sealed class CircleLimitsTests
         var (glider, thermal) = (GenericGlider.Of(GliderClass.Trainer), Scene.Medium);
         CentringOptions With(double bank, double kmh) => new()
         {
-            BankDeg = bank, Speed = Speed.FromKilometresPerHour(kmh), Encounters = 64, WithErrors = false, Limits = new() { SteepestBankDeg = 45 },
+            BankDeg = bank,
+            Speed = Speed.FromKilometresPerHour(kmh),
+            Encounters = 64,
+            WithErrors = false,
+            Limits = new() { SteepestBankDeg = 45 },
         };
 
         // stall 67 km/h at 40° of bank: 67/√cos 40° = 76.55; 15 % more are 88.03

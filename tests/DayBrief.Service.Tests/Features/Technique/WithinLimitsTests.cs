@@ -21,7 +21,11 @@ public sealed partial class WithinLimitsTests
     /// <summary>Stall speeds of the generic classes, km/h, as the code's documentation names them; here apart from the code.</summary>
     private static readonly Dictionary<GliderClass, double> StallKmh = new()
     {
-        [GliderClass.EarlyTrainer] = 56, [GliderClass.Trainer] = 67, [GliderClass.Club] = 64, [GliderClass.Standard] = 66, [GliderClass.Open] = 68,
+        [GliderClass.EarlyTrainer] = 56,
+        [GliderClass.Trainer] = 67,
+        [GliderClass.Club] = 64,
+        [GliderClass.Standard] = 66,
+        [GliderClass.Open] = 68,
     };
 
     private static readonly TechniqueDesk Desk = new() { Encounters = 64 };
