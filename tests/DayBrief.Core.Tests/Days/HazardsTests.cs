@@ -11,7 +11,7 @@ public sealed class HazardsTests
     [Theory]
     [InlineData("thunderstorm-risk.txt", 2026, 7, 18, 29, HazardKind.Thunder)]
     [InlineData("spreading-out.csv", 2026, 8, 12, 21, HazardKind.SpreadOut)]
-    [InlineData("strong-wind-streets.json", 2026, 4, 3, 12, HazardKind.SurfaceWind)]
+    [InlineData("strong-wind-streets.json", 2026, 4, 3, 12, HazardKind.WindOverLimit)]
     [InlineData("strong-wind-streets.json", 2026, 4, 3, 12, HazardKind.WindAloft)]
     [InlineData("broad-post-frontal.txt", 2026, 5, 21, 17, HazardKind.Icing)]
     [InlineData("anticyclone-short-dry.csv", 2026, 6, 24, 25, HazardKind.SuddenEnd)]
