@@ -39,8 +39,8 @@ internal sealed record DayFigures
             TriggerTime = trigger,
             TooWeak = !usable && day.MaxDepth >= made.Brief.Site.UsableDepth,
             FirstUsable = judged?.TriggerTime is not null && day.Times.FirstUsable < trigger ? trigger : day.Times.FirstUsable,
-            UsableTop = judged?.UsableTopAglM is { } metres ? Height.FromMetres(metres) : day.MaxUsableTop,
-            Climb = judged?.ClimbMs is { } climb ? Speed.FromMetresPerSecond(climb) : day.MaxClimb,
+            UsableTop = day.MaxUsableTop,
+            Climb = day.MaxClimb,
             Last = At(judged?.LastThermal) ?? day.Times.Last,
             Judgement = judged,
         };

@@ -1,4 +1,6 @@
+using DayBrief.Days;
 using DayBrief.Service.Infrastructure;
+using DayBrief.Units;
 
 namespace DayBrief.Service.Features.Briefs;
 
@@ -22,6 +24,21 @@ public sealed record JudgementJson
     public string? Reason { get; init; }
 
     internal bool IsEmpty => this with { Reason = null } == new JudgementJson();
+
+    /// <summary>The figures at a field on a day; null where none is given.</summary>
+    internal DayJudgement? Of(Site site, DateOnly date)
+    {
+        return IsEmpty ? null : new()
+        {
+            Trigger = TriggerTemperatureC is { } celsius ? Temperature.FromCelsius(celsius) : null,
+            TriggerTime = At(TriggerTime),
+            UsableTop = UsableTopAglM is { } metres ? Height.FromMetres(metres) : null,
+            Climb = ClimbMs is { } climb ? Speed.FromMetresPerSecond(climb) : null,
+            Last = At(LastThermal),
+        };
+
+        DateTimeOffset? At(TimeOnly? time) => time is { } local ? LocalClock.InstantOf(date, local, site.TimeZone) : null;
+    }
 
     /// <exception cref="InvalidInputException">A figure is out of range; all are named.</exception>
     internal void Check()

@@ -4,8 +4,16 @@ using DayBrief.Service.Features.Briefs.Revisions;
 namespace DayBrief.Service.Features.Briefs;
 
 /// <summary>A brief, what it was made of and the id it is kept under (null when it is not kept).</summary>
-internal sealed record MadeBrief(string? Id, BriefInputs Inputs, Brief Brief)
+/// <param name="Id">The id.</param>
+/// <param name="Inputs">What it was made of.</param>
+/// <param name="Computed">As it was computed; for the instructor, who sees it beside what he overrules.</param>
+internal sealed record MadeBrief(string? Id, BriefInputs Inputs, Brief Computed)
 {
+    /// <summary>As its readers get it, in every form: the instructor's figures stand in it instead of those that he overrules.</summary>
+    public Brief Brief { get; } = Inputs.Judgement?.Of(Computed.Site, Inputs.Date) is { } judgement
+        ? Computed with { Day = judgement.Over(Computed.Day) }
+        : Computed;
+
     /// <summary>Signed, replaced, withdrawn: how it stands with its readers; null when it is not kept.</summary>
     public Standing? Standing { get; init; }
 }

@@ -10,7 +10,7 @@ internal static class ComputedFigures
         if (made is null)
             return new Dictionary<string, string>();
         var none = reader["none"];
-        var (day, times) = (made.Brief.Day, made.Brief.Day.Times);
+        var (day, times) = (made.Computed.Day, made.Computed.Day.Times);
         return new Dictionary<string, string>
         {
             ["judgedTrigger"] = times.TriggerTemperature is { } warm ? Reader.Temperature(warm.Celsius) : none,

@@ -1,0 +1,61 @@
+using DayBrief.Units;
+
+namespace DayBrief.Days;
+
+/// <summary>What an instructor says instead of computed figures. Null stands for the computed one.</summary>
+public sealed record DayJudgement
+{
+    /// <summary>Screen temperature at which thermals set in.</summary>
+    public Temperature? Trigger { get; init; }
+
+    /// <summary>When they do.</summary>
+    public DateTimeOffset? TriggerTime { get; init; }
+
+    /// <summary>Greatest usable height above ground; 0 for no usable thermals.</summary>
+    public Height? UsableTop { get; init; }
+
+    /// <summary>Greatest climb; 0 for no usable thermals.</summary>
+    public Speed? Climb { get; init; }
+
+    /// <summary>Last usable thermal.</summary>
+    public DateTimeOffset? Last { get; init; }
+
+    private bool SaysNone => UsableTop?.Metres <= 0 || Climb?.MetresPerSecond <= 0;
+
+    /// <summary>The day with these figures in the place of the computed ones, at every time: heights and climbs keep the shape of
+    /// the computed course, none is before the given trigger or after the given last thermal, and an afternoon that lasts
+    /// longer is the computed one drawn out. The air's own course (layer, moisture, cloud, wind) stays as computed, and so
+    /// do the ranges of figures that nobody overrules.</summary>
+    /// <remarks>A day for which no usable thermals were computed is given the headline figures only: no course is made up.</remarks>
+    public ConvectiveDay Over(ConvectiveDay day)
+    {
+        ArgumentNullException.ThrowIfNull(day);
+        if (SaysNone)
+            return None(day);
+        var course = new JudgedCourse(day, this);
+        return day with
+        {
+            Steps = [.. day.Steps.Select(course.Of)],
+            Times = course.Times(),
+            MaxUsableTop = UsableTop ?? day.MaxUsableTop,
+            MaxClimb = Climb ?? day.MaxClimb,
+            // A band of what was computed would lie beside the course that is shown.
+            UsableTopBand = UsableTop is null && TriggerTime is null && Last is null ? day.UsableTopBand : [],
+        };
+    }
+
+    private ConvectiveDay None(ConvectiveDay day) => day with
+    {
+        Steps = [.. day.Steps.Select(JudgedCourse.WithoutThermals)],
+        Times = new()
+        {
+            TriggerTemperature = Trigger ?? day.Times.TriggerTemperature,
+            TriggerTime = TriggerTime ?? day.Times.TriggerTime,
+            FirstCloud = day.Times.FirstCloud,
+        },
+        MaxUsableTop = null,
+        MaxClimb = null,
+        UsableTopBand = [],
+        ThermalType = new() { Kind = ThermalKind.None, Reasons = [Phrase.Plain("By the instructor's judgement no usable thermals.")] },
+    };
+}

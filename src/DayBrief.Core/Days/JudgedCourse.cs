@@ -1,0 +1,105 @@
+namespace DayBrief.Days;
+
+/// <summary>The course of a computed day through the figures that an instructor gives.</summary>
+internal sealed class JudgedCourse
+{
+    private readonly ConvectiveDay _day;
+    private readonly DayJudgement _judgement;
+    private readonly double _topScale;
+    private readonly double _climbScale;
+    private readonly DateTimeOffset? _strongest;
+
+    public JudgedCourse(ConvectiveDay day, DayJudgement judgement)
+    {
+        (_day, _judgement) = (day, judgement);
+        _topScale = judgement.UsableTop?.Metres / day.MaxUsableTop?.Metres ?? 1;
+        _climbScale = judgement.Climb?.MetresPerSecond / day.MaxClimb?.MetresPerSecond ?? 1;
+        _strongest = DayThermal.StrongestStep(day)?.Time;
+    }
+
+    /// <summary>The day's afternoon is drawn out: the given last thermal is later than the computed one.</summary>
+    private bool IsDrawnOut => _judgement.Last > _day.Times.Last && _strongest < _day.Times.Last;
+
+    public DayStep Of(DayStep step)
+    {
+        if (step.Time < Later(_judgement.TriggerTime, _day.Times.TriggerTime) || step.Time > Earlier(_judgement.Last, _day.Times.Last))
+            return WithoutThermals(step);
+        var shaped = IsDrawnOut && step.Time > _strongest ? Shaped(step) : step;
+        if (shaped.UsableTopAglM is not { } top)
+            return shaped;
+        var climb = shaped.ClimbMs * _climbScale;
+        return shaped with
+        {
+            UsableTopAglM = top * _topScale,
+            ThermalTopAglM = shaped.ThermalTopAglM is { } ends ? Math.Max(ends, top * _topScale) : null,
+            ClimbMs = climb,
+            // The glider sinks in its circle as before: what it climbs more, the air rises more.
+            CoreUpdraftMs = shaped.CoreUpdraftMs + (climb - shaped.ClimbMs),
+        };
+    }
+
+    public KeyTimes Times()
+    {
+        var times = _day.Times;
+        if (times.FirstUsable is null || times.Last is null)
+        {
+            return times with
+            {
+                TriggerTemperature = _judgement.Trigger ?? times.TriggerTemperature,
+                TriggerTime = _judgement.TriggerTime ?? times.TriggerTime,
+                Last = _judgement.Last ?? times.Last,
+            };
+        }
+
+        var first = _judgement.TriggerTime > times.FirstUsable ? _judgement.TriggerTime : times.FirstUsable;
+        var last = _judgement.Last ?? times.Last;
+        var (from, to, decline) = (Drawn(times.BestFrom), Drawn(times.BestTo), Drawn(times.Decline));
+        from = from < first ? first : from;
+        to = to > last ? last : to;
+        return times with
+        {
+            TriggerTemperature = _judgement.Trigger ?? times.TriggerTemperature,
+            TriggerTime = _judgement.TriggerTime ?? times.TriggerTime,
+            FirstUsable = first,
+            BestFrom = from < to ? from : null,
+            BestTo = from < to ? to : null,
+            Decline = decline > first && decline < last ? decline : null,
+            Last = last,
+            Pauses = [.. times.Pauses.Where(pause => pause.From > first && pause.To < last)],
+        };
+    }
+
+    internal static DayStep WithoutThermals(DayStep step) => step with
+    {
+        UsableTopAglM = null,
+        ClimbMs = step.ClimbMs is null ? null : 0,
+    };
+
+    /// <summary>A step of the longer afternoon takes its thermals from the same share of the computed one.</summary>
+    private DayStep Shaped(DayStep step)
+    {
+        var share = (step.Time - _strongest!.Value) / (_judgement.Last!.Value - _strongest.Value);
+        var at = _strongest.Value + (share * (_day.Times.Last!.Value - _strongest.Value));
+        var like = _day.Steps.MinBy(one => (one.Time - at).Duration())!;
+        return step with
+        {
+            UsableTopAglM = like.UsableTopAglM,
+            ThermalTopAglM = like.ThermalTopAglM,
+            ClimbMs = like.ClimbMs,
+            CoreUpdraftMs = like.CoreUpdraftMs,
+            PickedRadiusM = like.PickedRadiusM,
+            ThermalRadiusM = like.ThermalRadiusM,
+            SpacingM = like.SpacingM,
+        };
+    }
+
+    private DateTimeOffset? Drawn(DateTimeOffset? time) => IsDrawnOut && time > _strongest
+        ? _strongest + ((time - _strongest) / (_day.Times.Last - _strongest) * (_judgement.Last - _strongest))
+        : time;
+
+    /// <summary>What is given, where it is later than computed.</summary>
+    private static DateTimeOffset? Later(DateTimeOffset? given, DateTimeOffset? computed) => given > computed ? given : null;
+
+    /// <summary>What is given, where it is earlier than computed.</summary>
+    private static DateTimeOffset? Earlier(DateTimeOffset? given, DateTimeOffset? computed) => given < computed ? given : null;
+}
