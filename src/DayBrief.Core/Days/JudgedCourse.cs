@@ -12,9 +12,11 @@ internal sealed class JudgedCourse
     public JudgedCourse(ConvectiveDay day, DayJudgement judgement)
     {
         (_day, _judgement) = (day, judgement);
-        _topScale = judgement.UsableTop?.Metres / day.MaxUsableTop?.Metres ?? 1;
-        _climbScale = judgement.Climb?.MetresPerSecond / day.MaxClimb?.MetresPerSecond ?? 1;
         _strongest = DayThermal.StrongestStep(day)?.Time;
+        // The given figure is the greatest of the course that is shown, which need not be the computed headline's.
+        var kept = day.Steps.Select(Timed).Where(step => step.UsableTopAglM is not null).ToArray();
+        _topScale = judgement.UsableTop?.Metres / kept.Max(step => step.UsableTopAglM) ?? 1;
+        _climbScale = judgement.Climb?.MetresPerSecond / kept.Max(step => step.ClimbMs) ?? 1;
     }
 
     /// <summary>The day's afternoon is drawn out: the given last thermal is later than the computed one.</summary>
@@ -22,19 +24,19 @@ internal sealed class JudgedCourse
 
     public DayStep Of(DayStep step)
     {
-        if (step.Time < Later(_judgement.TriggerTime, _day.Times.TriggerTime) || step.Time > Earlier(_judgement.Last, _day.Times.Last))
-            return WithoutThermals(step);
-        var shaped = IsDrawnOut && step.Time > _strongest ? Shaped(step) : step;
-        if (shaped.UsableTopAglM is not { } top)
-            return shaped;
-        var climb = shaped.ClimbMs * _climbScale;
-        return shaped with
+        var timed = Timed(step);
+        if (timed.UsableTopAglM is not { } top)
+            return timed;
+        var climb = timed.ClimbMs * _climbScale;
+        // The glider sinks in its circle as before: what it climbs more, the air rises more, and with it the velocity scale.
+        var core = timed.CoreUpdraftMs + (climb - timed.ClimbMs);
+        return timed with
         {
             UsableTopAglM = top * _topScale,
-            ThermalTopAglM = shaped.ThermalTopAglM is { } ends ? Math.Max(ends, top * _topScale) : null,
+            ThermalTopAglM = timed.ThermalTopAglM is { } ends ? Math.Max(ends, top * _topScale) : null,
             ClimbMs = climb,
-            // The glider sinks in its circle as before: what it climbs more, the air rises more.
-            CoreUpdraftMs = shaped.CoreUpdraftMs + (climb - shaped.ClimbMs),
+            CoreUpdraftMs = core,
+            ConvectiveVelocityScaleMs = timed.CoreUpdraftMs > 0 ? timed.ConvectiveVelocityScaleMs * core / timed.CoreUpdraftMs : timed.ConvectiveVelocityScaleMs,
         };
     }
 
@@ -69,6 +71,12 @@ internal sealed class JudgedCourse
         };
     }
 
+    /// <summary>None before the given trigger nor after the given last thermal, and a longer afternoon drawn out.</summary>
+    private DayStep Timed(DayStep step) =>
+        step.Time < Later(_judgement.TriggerTime, _day.Times.TriggerTime) || step.Time > Earlier(_judgement.Last, _day.Times.Last) ? WithoutThermals(step)
+        : IsDrawnOut && step.Time > _strongest ? Shaped(step)
+        : step;
+
     internal static DayStep WithoutThermals(DayStep step) => step with
     {
         UsableTopAglM = null,
@@ -87,6 +95,7 @@ internal sealed class JudgedCourse
             ThermalTopAglM = like.ThermalTopAglM,
             ClimbMs = like.ClimbMs,
             CoreUpdraftMs = like.CoreUpdraftMs,
+            ConvectiveVelocityScaleMs = like.ConvectiveVelocityScaleMs,
             PickedRadiusM = like.PickedRadiusM,
             ThermalRadiusM = like.ThermalRadiusM,
             SpacingM = like.SpacingM,

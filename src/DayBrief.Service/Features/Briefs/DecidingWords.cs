@@ -24,7 +24,11 @@ internal static class DecidingWords
 
     public static IEnumerable<string> Of(Brief brief, Reader reader)
     {
-        var deciding = Hazards.Ranked(brief).All.Where(caution => caution.IsSerious || Always.Contains(caution.Kind)).ToArray();
+        var thermals = brief.Day.Steps.Any(step => step.UsableTopAglM is not null);
+        var deciding = Hazards.Ranked(brief).All
+            .Where(caution => caution.IsSerious || Always.Contains(caution.Kind))
+            .Where(caution => thermals || caution.Kind != HazardKind.WindAloft)
+            .ToArray();
         var kinds = deciding.Select(caution => caution.Kind).ToArray();
         var said = deciding
             .Where(caution => Array.IndexOf(Kinds, caution.Kind) >= 0 && !Told(caution.Kind, kinds))

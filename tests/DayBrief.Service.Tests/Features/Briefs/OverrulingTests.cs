@@ -55,6 +55,9 @@ public sealed class OverrulingTests
         Assert.Equal((900, 1.2), (day.GetProperty("maxUsableTopAglM").GetDouble(), day.GetProperty("maxClimbMs").GetDouble()));
         Assert.Equal(14, day.GetProperty("trigger").GetProperty("temperatureC").GetDouble());
         Assert.Equal(900, day.GetProperty("steps").EnumerateArray().Max(step => step.GetProperty("usableTopAglM") is { ValueKind: JsonValueKind.Number } top ? top.GetDouble() : 0), 1);
+        // A computed range is none of the figure that stands instead.
+        foreach (var (range, kept) in new[] { ("triggerTime", false), ("firstUsable", false), ("last", false), ("maxUsableTopAglM", false), ("maxClimbMs", false), ("maxDepthM", true) })
+            Assert.Equal(kept, day.GetProperty("ranges").GetProperty(range).TryGetProperty("p50", out var middle) && middle.ValueKind != JsonValueKind.Null);
         Assert.Equal(ComputedFigures.Of(computed, reader), ComputedFigures.Of(made, reader));
     }
 
