@@ -22,6 +22,12 @@ public sealed record RankedCaution(HazardKind Kind, ImmutableArray<Hazard> Hazar
     /// <summary>It is never left off a first screen or a sheet.</summary>
     public bool IsSerious => CautionTable.IsSerious(Lead);
 
+    /// <summary>Nobody flies in it, and who does may die: it stands first even where a forecast calls it only probable.</summary>
+    internal bool Kills => CautionTable.EndsFlying(Lead) && Risk.Harm == Harm.Death;
+
+    /// <summary>Cloud, squalls and hail of a thunderstorm: where thunder is told it speaks for them, and other kinds come before.</summary>
+    internal bool ComesWithThunder => Kind is HazardKind.Cumulonimbus or HazardKind.Squall or HazardKind.Hail;
+
     /// <summary>It comes last and may stand smaller.</summary>
     public bool IsMinor => Risk.Harm == Harm.Discomfort;
 }
@@ -42,15 +48,21 @@ public sealed record RankedCautions(ImmutableArray<RankedCaution> All)
     /// <summary>The serious ones among those that follow: they are named wherever the worst stand.</summary>
     public IEnumerable<RankedCaution> SeriousRest => Rest.Where(caution => caution.IsSerious);
 
-    /// <summary>Puts the serious first, then all in order of harm times chance, of the same the greater harm first, then as the
-    /// kinds stand.</summary>
-    public static RankedCautions Of(IEnumerable<Hazard> hazards) => new(
-    [
-        .. hazards.GroupBy(hazard => hazard.Kind)
+    /// <summary>Puts the serious first, of them the storm that kills whatever its chance, then all in order of harm times chance,
+    /// of the same the greater harm first, then as the kinds stand.</summary>
+    public static RankedCautions Of(IEnumerable<Hazard> hazards)
+    {
+        var kinds = hazards.GroupBy(hazard => hazard.Kind)
             .Select(kind => new RankedCaution(kind.Key, [.. kind.OrderByDescending(CautionTable.IsSerious).ThenByDescending(hazard => CautionTable.RiskOf(hazard).Product)]))
-            .OrderByDescending(caution => caution.IsSerious)
-            .ThenByDescending(caution => caution.Risk.Product)
-            .ThenByDescending(caution => caution.Risk.Harm)
-            .ThenBy(caution => caution.Kind),
-    ]);
+            .ToArray();
+        var thunder = kinds.Any(caution => caution.Kind == HazardKind.Thunder);
+        return new(
+        [
+            .. kinds.OrderByDescending(caution => caution.IsSerious)
+                .ThenByDescending(caution => caution.Kills && !(thunder && caution.ComesWithThunder))
+                .ThenByDescending(caution => caution.Risk.Product)
+                .ThenByDescending(caution => caution.Risk.Harm)
+                .ThenBy(caution => caution.Kind),
+        ]);
+    }
 }

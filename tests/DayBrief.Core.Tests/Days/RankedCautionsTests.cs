@@ -31,6 +31,23 @@ public sealed class RankedCautionsTests
         Assert.True(caution.IsSerious);
     }
 
+    /// <summary>"Thunderstorms" stood eighth, after crosswind, where a forecast gave them 40 %. Its squalls and hail follow by their
+    /// own chance, so that the first three lines are not one storm.</summary>
+    [Fact]
+    public void Thunder_stands_first_even_where_it_is_only_probable()
+    {
+        var probable = new Risk(Harm.Death, Chance.Possible);
+        var all = RankedCautions.Of(
+        [
+            new(HazardKind.Crosswind, 12) { EndsFlying = true, Risk = new(Harm.Accident, Chance.Likely) },
+            new(HazardKind.GustOverLimit, 24),
+            new(HazardKind.Hail) { Risk = probable },
+            new(HazardKind.Squall) { Risk = probable },
+            new(HazardKind.Thunder) { Risk = probable },
+        ]).All;
+        Assert.Equal([HazardKind.Thunder, HazardKind.GustOverLimit, HazardKind.Crosswind, HazardKind.Squall, HazardKind.Hail], all.Select(caution => caution.Kind));
+    }
+
     /// <summary>Whatever the day: what is serious first, and within that by harm times chance.</summary>
     [Fact]
     public void All_kinds_stand_in_order_of_harm_times_chance()

@@ -12,9 +12,16 @@ internal static class BriefFacts
     public static IEnumerable<Fact> Of(MadeBrief made, Reader reader) =>
         [Sun(made.Brief, reader), .. Reports(made.Brief), .. RunwayWords.Of(made, reader), .. Air(made.Brief, reader)];
 
-    /// <summary>What the launch point wants, the most wanted first; METAR and TAF have a place of their own.</summary>
-    public static IEnumerable<Fact> OfTheSheet(MadeBrief made, Reader reader) =>
-        [.. RunwayWords.Of(made, reader), Sun(made.Brief, reader), .. Air(made.Brief, reader)];
+    /// <summary>What the launch point wants, the most wanted first: the runways where the hours do not tell them already. METAR and
+    /// TAF have a place of their own.</summary>
+    public static IEnumerable<Fact> OfTheSheet(MadeBrief made, Reader reader)
+    {
+        var hourly = HourTable.OfTheSheet(made, reader).Any(hour => hour.Runway != HourTable.Nothing);
+        Fact[] sun = [Sun(made.Brief, reader)];
+        return hourly
+            ? [.. sun, .. RunwayWords.Of(made, reader), .. Air(made.Brief, reader)]
+            : [.. RunwayWords.Of(made, reader), .. sun, .. Air(made.Brief, reader)];
+    }
 
     /// <summary>METAR and TAF as they came.</summary>
     public static IEnumerable<Fact> Reports(Brief brief)

@@ -12,9 +12,8 @@ internal static class BriefSheet
 
     public static Drawing Draw(MadeBrief made, Reader reader, string? address, DateTimeOffset now)
     {
-        var sentence = DaySentence.Of(made, reader);
-        var sheet = new SheetSurface($"{made.Brief.Site.Name}, {reader.Date(made.Brief.Date)}", $"{sentence} {reader[Advice.Standing]}");
-        var order = new SheetOrder(made, reader, address, now, sentence);
+        var sheet = new SheetSurface($"{made.Brief.Site.Name}, {reader.Date(made.Brief.Date)}", $"{DaySentence.Of(made, reader)} {reader[Advice.Standing]}");
+        var order = new SheetOrder(made, reader, address, now);
         var room = SheetSurface.Bottom - SheetSurface.Top;
         var squeeze = SheetSqueeze.Steps.FirstOrDefault(step => Height(Upper(order, step), Lower(order, step), step) <= room) ?? SheetSqueeze.Steps[^1];
         var (upper, lower) = (Upper(order, squeeze), Lower(order, squeeze));
@@ -23,12 +22,12 @@ internal static class BriefSheet
         if (squeeze.Picture is not null)
             sheet.Drawing.Place(BriefCharts.Day(made, reader, SheetSurface.Inner, picture), SheetSurface.Left, y);
         // The strip and the advice stand at the foot whatever is above them.
-        Stack(sheet.Drawing, lower, Math.Max(y + picture + Gap, SheetSurface.Bottom - lower.Sum(block => block.Height)));
+        Stack(sheet.Drawing, lower, Math.Max(y + (squeeze.Picture is null ? 0 : picture + Gap), SheetSurface.Bottom - lower.Sum(block => block.Height)));
         return sheet.Drawing;
     }
 
     private static double Height(IEnumerable<SheetBlock> upper, IEnumerable<SheetBlock> lower, SheetSqueeze squeeze) =>
-        upper.Concat(lower).Sum(block => block.Height) + (squeeze.Picture ?? 0) + Gap;
+        upper.Concat(lower).Sum(block => block.Height) + (squeeze.Picture is { } picture ? picture + Gap : 0);
 
     private static double Stack(Drawing drawing, IEnumerable<SheetBlock> blocks, double y)
     {
@@ -47,7 +46,7 @@ internal static class BriefSheet
         SheetHead.Standing(order),
         SheetHead.Origin(order),
         SheetHead.Banners(order),
-        SheetSentence.Sentence(order),
+        SheetSentence.Sentence(order, squeeze),
         SheetSentence.Figures(order),
         SheetDangers.Worst(order, squeeze),
         SheetDangers.Limits(order),
@@ -60,7 +59,7 @@ internal static class BriefSheet
         SheetLower.Winds(order),
         squeeze.Columns ? SheetLower.Columns(order, squeeze) : SheetLower.Lines(order, squeeze),
         SheetNotes.Reports(order, squeeze),
-        SheetNotes.Emergency(order),
+        SheetNotes.Emergency(order, squeeze),
         SheetFoot.Strip(order, squeeze),
         SheetFoot.Advice(order),
     ];
@@ -71,5 +70,4 @@ internal static class BriefSheet
 /// <param name="Reader">Who reads.</param>
 /// <param name="Address">Where the live brief is found; null where nobody knows.</param>
 /// <param name="Now">When it is printed.</param>
-/// <param name="Sentence">The day in one sentence.</param>
-internal sealed record SheetOrder(MadeBrief Made, Reader Reader, string? Address, DateTimeOffset Now, string Sentence);
+internal sealed record SheetOrder(MadeBrief Made, Reader Reader, string? Address, DateTimeOffset Now);

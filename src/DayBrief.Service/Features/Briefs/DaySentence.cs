@@ -5,8 +5,11 @@ namespace DayBrief.Service.Features.Briefs;
 /// <summary>The day in one sentence, from its figures, with what decides it.</summary>
 internal static class DaySentence
 {
-    public static string Of(MadeBrief made, Reader reader) =>
-        $"{string.Join("; ", [Thermals(made, reader), .. DecidingWords.Of(made.Brief, reader)])}.";
+    /// <param name="made">The brief.</param>
+    /// <param name="reader">Who reads.</param>
+    /// <param name="clauses">How many clauses of what decides it may follow the thermals, the most deciding first.</param>
+    public static string Of(MadeBrief made, Reader reader, int clauses = DecidingWords.Most) =>
+        $"{string.Join("; ", [Thermals(made, reader), .. DecidingWords.Of(made.Brief, reader).Take(clauses)])}.";
 
     private static string Thermals(MadeBrief made, Reader reader)
     {

@@ -9,7 +9,7 @@ internal static class DecidingWords
     private const double NoneFrom = 0.195;
 
     /// <summary>More would no longer be one sentence; the cautions under it have all.</summary>
-    private const int Most = 5;
+    public const int Most = 5;
 
     /// <summary>What can decide, in the order in which the sentence says it.</summary>
     private static readonly HazardKind[] Kinds =

@@ -9,7 +9,7 @@ internal static class SheetFoot
     public const int Rows = 6;
 
     private const double Head = 13;
-    private const double Title = 15;
+    private const double Title = 14;
     private const double AdviceSize = 8.5;
 
     public static SheetBlock Strip(SheetOrder order, SheetSqueeze squeeze)

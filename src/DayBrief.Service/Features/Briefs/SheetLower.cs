@@ -47,12 +47,8 @@ internal static class SheetLower
     {
         var reader = order.Reader;
         var facts = BriefFacts.OfTheSheet(order.Made, reader).Take(squeeze.Facts).Select(fact => $"{fact.Name} {fact.Value}").ToArray();
-        SetText[] texts =
-        [
-            .. facts.Length > 0 ? [new(string.Join("; ", facts) + ".", SheetSurface.Inner, Size, lead: Lead)] : Array.Empty<SetText>(),
-            .. Named(order, SheetSurface.Inner, squeeze.OtherLines),
-        ];
-        return SheetBlock.Of(texts, gap: 1, after: 4);
+        var told = new SetText($"{string.Join("; ", facts)}.", SheetSurface.Inner, Size, lead: Lead);
+        return SheetBlock.Of([.. facts.Length > 0 ? new[] { told } : [], .. Named(order, SheetSurface.Inner, squeeze.OtherLines)], gap: 1, after: 3);
     }
 
     private static IEnumerable<SetText> Named(SheetOrder order, double width, int most)

@@ -24,8 +24,8 @@ internal static class SheetNotes
             after: 4);
 
     /// <summary>All of it: nobody looks it up in a brief when it is needed.</summary>
-    public static SheetBlock Emergency(SheetOrder order) => order.Made.Inputs.Site.EmergencyLine is { Length: > 0 } line
-        ? SheetBlock.Of([new(line.ReplaceLineEndings(" "), SheetSurface.Inner, 11, $"{order.Reader["Emergency"]}:", 1.16)], after: 4)
+    public static SheetBlock Emergency(SheetOrder order, SheetSqueeze squeeze) => order.Made.Inputs.Site.EmergencyLine is { Length: > 0 } line
+        ? SheetBlock.Of([new(line.ReplaceLineEndings(" "), SheetSurface.Inner, squeeze.Emergency, $"{order.Reader["Emergency"]}:", 1.16)], after: 4)
         : SheetBlock.None;
 
     private static IEnumerable<(string Title, string Text)> Written(SheetOrder order)

@@ -12,9 +12,9 @@ internal static class SheetSentence
     private const double Gap = 10;
 
     /// <summary>30 pt where that takes no more lines than 28.</summary>
-    public static SheetBlock Sentence(SheetOrder order)
+    public static SheetBlock Sentence(SheetOrder order, SheetSqueeze squeeze)
     {
-        SetText Set(double size) => new(order.Sentence, SheetSurface.Inner, size, lead: 1.1, allBold: true);
+        SetText Set(double size) => new(DaySentence.Of(order.Made, order.Reader, squeeze.Clauses), SheetSurface.Inner, size, lead: 1.1, allBold: true);
         var (large, least) = (Set(30), Set(Least));
         return SheetBlock.Of([large.Lines <= Math.Min(2, least.Lines) ? large : least], after: 4);
     }
@@ -39,15 +39,21 @@ internal static class SheetSentence
         });
     }
 
-    /// <summary>As wide as each value needs, the rest shared; smaller only where four values would not fit at the least size.</summary>
+    /// <summary>As wide as each value needs, the rest so that the details take few lines; smaller only where four values would
+    /// not fit at the least size.</summary>
     private static (double Size, double[] Widths) Columns(IReadOnlyList<HeadFigure> figures)
     {
         foreach (var size in new[] { 31, 30, 29, Least, 26, 24, 20 })
         {
             var needed = figures.Select(figure => Gap + Math.Max(62, Typeface.WidthOf(figure.Value, size, bold: true))).ToArray();
             var left = SheetSurface.Inner - needed.Sum();
-            if (left >= 0)
-                return (size, [.. needed.Select(width => width + (left / needed.Length))]);
+            if (left < 0)
+                continue;
+            // Two lines of detail, broken where a long word may end up on either.
+            var more = figures.Select((figure, i) => Math.Max(0, Gap + 22 + (Typeface.WidthOf(figure.Detail, DetailSize) / 2) - needed[i])).ToArray();
+            var share = more.Sum() is > 0 and var sum ? Math.Min(1, left / sum) : 0;
+            var rest = (left - (share * more.Sum())) / needed.Length;
+            return (size, [.. needed.Select((width, i) => width + (share * more[i]) + rest)]);
         }
 
         return (16, [.. figures.Select(_ => SheetSurface.Inner / figures.Count)]);

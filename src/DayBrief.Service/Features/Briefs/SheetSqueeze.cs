@@ -18,8 +18,11 @@ internal sealed record SheetSqueeze
     /// <summary>How many facts of field and air, the most wanted first.</summary>
     public int Facts { get; init; } = 12;
 
-    /// <summary>All is said of each of the worst cautions; else its line with its time.</summary>
-    public bool DangersInFull { get; init; } = true;
+    /// <summary>How much is said of the serious cautions.</summary>
+    public DangerWords Dangers { get; init; }
+
+    /// <summary>Clauses of the day's sentence after the thermals; what they say stands among the cautions below, too.</summary>
+    public int Clauses { get; init; } = DecidingWords.Most;
 
     /// <summary>Sentences of each other caution; none for its name alone.</summary>
     public int OtherSentences { get; init; } = 2;
@@ -32,6 +35,9 @@ internal sealed record SheetSqueeze
 
     /// <summary>Height of a row to write in.</summary>
     public double StripRow { get; init; } = 19;
+
+    /// <summary>Size of the line on whom to call.</summary>
+    public double Emergency { get; init; } = 11;
 
     /// <summary>From plenty of room to none; what is least needed at the launch point goes first.</summary>
     public static IReadOnlyList<SheetSqueeze> Steps { get; } = Ladder();
@@ -49,13 +55,21 @@ internal sealed record SheetSqueeze
         Next(last => last with { OtherSentences = 0, Facts = 6 });
         Next(last => last with { NoteLines = 2, Picture = 110 });
         Next(last => last with { StripRow = 15, Facts = 5 });
-        Next(last => last with { DangersInFull = false, Picture = 100 });
+        Next(last => last with { Dangers = DangerWords.Lines, Picture = 100 });
+        Next(last => last with { Clauses = 4 });
         Next(last => last with { NoteLines = 1, Facts = 4 });
         Next(last => last with { Columns = false, Facts = 3 });
         Next(last => last with { StandingNotes = false, Facts = 2 });
-        Next(last => last with { Facts = 0, OtherLines = 1, Picture = 92 });
-        Next(last => last with { Picture = null, Facts = 3, OtherLines = 3 });
-        Next(last => last with { Facts = 0, OtherLines = 1 });
+        Next(last => last with { Clauses = 3, Dangers = DangerWords.RunOn });
+        Next(last => last with { Facts = 1, OtherLines = 2, Picture = 92 });
+        Next(last => last with { Dangers = DangerWords.Named, OtherLines = 1 });
+        Next(last => last with { Clauses = 2, Picture = 84 });
+        Next(last => last with { Picture = null, Clauses = 3, Dangers = DangerWords.RunOn, Facts = 3, OtherLines = 3 });
+        Next(last => last with { Dangers = DangerWords.Named });
+        Next(last => last with { Clauses = 2, Facts = 1, OtherLines = 1 });
+        Next(last => last with { Emergency = 10 });
+        Next(last => last with { Facts = 0 });
+        Next(last => last with { Clauses = 1, Facts = 1 });
         return steps;
     }
 }

@@ -57,7 +57,8 @@ internal sealed partial class ShownForms
         ? new() { NumberDecimalSeparator = ",", NumberGroupSeparator = "." }
         : new() { NumberDecimalSeparator = ".", NumberGroupSeparator = "," };
 
-    [GeneratedRegex("<(style|script|svg)[^>]*>.*?</\\1>|<[^>]+>", RegexOptions.Singleline)]
+    /// <summary>Also the mark of the hour that it is now, which only one row shows.</summary>
+    [GeneratedRegex("<(style|script|svg)[^>]*>.*?</\\1>|<span class=\"now\">[^<]*</span>|<[^>]+>", RegexOptions.Singleline)]
     private static partial Regex Tags();
 
     [GeneratedRegex("<span class=\"value\">([^<]*)</span>")]
