@@ -7,7 +7,7 @@ namespace DayBrief.Service.Story;
 public sealed class LiveTests
 {
     /// <summary>Where the heading of the cautions stands in the window.</summary>
-    private const string Heading = "[...document.querySelectorAll('h2')].find(head => head.textContent === 'Cautions').getBoundingClientRect().top";
+    private const string Heading = "document.getElementById('cautions').getBoundingClientRect().top";
 
     [Fact]
     public async Task The_first_brief_of_the_morning_its_amendment_and_its_withdrawal_arrive_without_being_asked_for()

@@ -40,6 +40,11 @@ public sealed class PhoneTests(ServiceHost host)
         await page.FillAsync("#maxTemperatureC", "17");
         await page.FillAsync("#instructorNote", "Mind the winch cable.");
         await page.GetByText("Keep and show").ClickAsync();
+        // Six levels do not say when they were measured: the desk asks, and keeps them.
+        await Assertions.Expect(page.Locator("#result")).ToContainTextAsync("Give its time, UTC");
+        await page.Locator("#result a[href='#ascentTime']").ClickAsync();
+        await page.FillAsync("#ascentTime", "06:00");
+        await page.GetByText("Keep and show").ClickAsync();
         await Assertions.Expect(page.Locator("#result h1")).ToHaveTextAsync("Harrowmere (invented)");
         await Assertions.Expect(page.Locator(".figures .value")).ToHaveCountAsync(4);
         await Assertions.Expect(page.Locator("#result").GetByText("Mind the winch cable.")).ToBeVisibleAsync();
