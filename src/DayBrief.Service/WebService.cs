@@ -63,6 +63,7 @@ internal static class WebService
             swagger.CustomSchemaIds(type => type.ToString().Split('.')[^1].Replace('+', '.').Replace("`1", "", StringComparison.Ordinal));
         });
         services.AddRazorComponents();
+        services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(8));
         services.AddJobs();
         services.AddOutgoing(configuration);
         services.AddPeople(configuration);

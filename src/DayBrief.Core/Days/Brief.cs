@@ -93,7 +93,7 @@ public sealed record Brief
             Forecast = order.Forecast,
             AscentValidAt = sounding.Source.ValidAt,
             AscentDistanceKm = sounding.Source.Position?.KilometresTo(order.Site.Position),
-            Day = ConvectiveDay.Compute(sounding, order.Site, order.Date, order.Assumptions),
+            Day = ConvectiveDay.Compute(sounding, order.Site, order.Date, order.Assumptions, order.Stopping),
         };
     }
 

@@ -29,4 +29,7 @@ public sealed record BriefOrder
 
     /// <summary>When it is prepared.</summary>
     public required DateTimeOffset PreparedAt { get; init; }
+
+    /// <summary>Nobody waits for it any more.</summary>
+    public CancellationToken Stopping { get; init; }
 }

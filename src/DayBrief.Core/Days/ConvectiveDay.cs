@@ -75,13 +75,15 @@ public sealed record ConvectiveDay
     /// <param name="site">The site.</param>
     /// <param name="date">The local date.</param>
     /// <param name="assumptions">What is assumed; null for the defaults.</param>
+    /// <param name="stopping">Nobody waits for it any more.</param>
     /// <exception cref="InvalidSoundingException">The site lies above the ascent.</exception>
-    public static ConvectiveDay Compute(Sounding sounding, Site site, DateOnly date, DayAssumptions? assumptions = null)
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static ConvectiveDay Compute(Sounding sounding, Site site, DateOnly date, DayAssumptions? assumptions = null, CancellationToken stopping = default)
     {
         assumptions = (assumptions ?? new()).At(site);
         var cautions = new List<Caution>();
         var profile = Profile.Of(sounding);
-        var frame = DayFrame.Of(sounding, profile, site, date, assumptions, cautions);
+        var frame = DayFrame.Of(sounding, profile, site, date, assumptions, cautions) with { Stopping = stopping };
         var free = new DayRun(frame, DayMember.Central, DayRun.FineParts, free: true).With(1);
         var inflow = HeatScale.WholeInflow(frame, free);
         var track = (assumptions.MixedTemperature ?? assumptions.MaxTemperature) is null

@@ -5,7 +5,7 @@ using DayBrief.Units;
 namespace DayBrief.Days;
 
 /// <summary>What all computations of one day share: its times, the sun, the cloud, the ground and the air above it.</summary>
-internal sealed class DayFrame
+internal sealed record DayFrame
 {
     public const int StepSeconds = 300;
 
@@ -34,6 +34,9 @@ internal sealed class DayFrame
     }
 
     public Site Site { get; }
+
+    /// <summary>Nobody waits for it any more.</summary>
+    public CancellationToken Stopping { get; init; }
 
     public DayAssumptions Assumptions { get; }
 

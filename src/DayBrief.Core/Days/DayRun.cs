@@ -55,6 +55,7 @@ internal sealed class DayRun
     /// <param name="parts">Parts that each 5-minute step is divided in.</param>
     public DayRun(DayFrame frame, DayMember member, int parts, bool free = false)
     {
+        frame.Stopping.ThrowIfCancellationRequested();
         (_frame, _member, _parts) = (frame, member, parts);
         _later = new Column?[frame.Hourly is null ? 0 : frame.Times.Length];
         // A forecast maximum has the shade of its cumulus in it already.
@@ -120,6 +121,7 @@ internal sealed class DayRun
         (_leftover, _cloudStep, _cloudRoomQ, _cloudTopM) = (screen, -CloudEverySteps, double.PositiveInfinity, double.PositiveInfinity);
         for (var i = _heated; i < _frame.Times.Length; i++)
         {
+            _frame.Stopping.ThrowIfCancellationRequested();
             if (_frame.Hourly is not null && i % CloudEverySteps == 0)
                 layer.Replace(LaterAt(i));
             var now = Fluxes(2 * i, screen, shade, heatFactor);

@@ -37,8 +37,8 @@ internal static class AnalyseCommand
 
     public static Command Create()
     {
-        CommandNumber.InRange(SurfaceTemperature, -90, 70);
-        CommandNumber.InRange(Elevation, -500, 6000);
+        CommandNumber.InRange(SurfaceTemperature, "surfaceTemperature");
+        CommandNumber.InRange(Elevation, "elevation");
         var command = new Command("analyse", "Read soundings of any supported format; print one analysis a line (NDJSON).")
         {
             Paths, SurfaceTemperature, Elevation, Resume,

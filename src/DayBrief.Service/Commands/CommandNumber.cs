@@ -1,12 +1,19 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
+using DayBrief.Service.Infrastructure;
 
 namespace DayBrief.Service.Commands;
 
 /// <summary>Limits of numbers on the command line; outside them it is a usage error.</summary>
 internal static class CommandNumber
 {
+    /// <summary>As the table of ranges has it.</summary>
+    public static void InRange(Option<double?> option, string field) => InRange(option, InputRange.Of(field).Least, InputRange.Of(field).Most);
+
+    /// <summary>As the table of ranges has it.</summary>
+    public static void InRange(Option<double[]> option, string field) => InRange(option, InputRange.Of(field).Least, InputRange.Of(field).Most);
+
     public static void InRange(Option<double?> option, double min, double max) =>
         option.Validators.Add(result => Check(result, option.Name, min, max));
 

@@ -31,12 +31,12 @@ internal sealed class DayOptions
 
     public DayOptions()
     {
-        CommandNumber.InRange(_max, -40, 60);
-        CommandNumber.InRange(_mixed, -40, 60);
-        CommandNumber.InRange(_cloud, 0, 8);
-        CommandNumber.InRange(_entrainment, 0, 1);
-        CommandNumber.InRange(_sinking, -1e-4, 1e-4);
-        CommandNumber.InRange(_cooling, -3, 3);
+        CommandNumber.InRange(_max, "maxTemperatureC");
+        CommandNumber.InRange(_mixed, "mixedTemperatureC");
+        CommandNumber.InRange(_cloud, "cloudOktas");
+        CommandNumber.InRange(_entrainment, "entrainment");
+        CommandNumber.InRange(_sinking, "sinkingPerS");
+        CommandNumber.InRange(_cooling, "coolingKPerH");
         _maximumAt.Validators.Add(result =>
         {
             if (result.Tokens.Count > 0 && !TryTime(result.Tokens[0].Value, out _))

@@ -26,6 +26,13 @@ internal sealed class FieldErrors(string? prefix = null)
         return min <= 0 && max >= 0 ? 0 : min;
     }
 
+    /// <summary>A number within the range that the table has for it; its least and an error otherwise.</summary>
+    public double Number(string field, double? value) =>
+        InputRange.Of(field) is var range ? Number(field, value, range.Least, range.Most) : default;
+
+    /// <summary>A number within the range that the table has for it, or nothing.</summary>
+    public double? Optional(string field, double? value) => value is null ? null : Number(field, value);
+
     /// <summary>A number within its range or nothing.</summary>
     public double? Optional(string field, double? value, double min, double max) =>
         value is null ? null : Number(field, value, min, max);

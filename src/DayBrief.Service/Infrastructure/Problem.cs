@@ -60,6 +60,10 @@ internal static class Problem
     public static ProblemDetails Conflict(string detail, int status = StatusCodes.Status409Conflict) =>
         Of(status, "Not as it was seen.", detail, null, [new ProblemError(detail)]);
 
+    /// <summary>Not now.</summary>
+    public static ProblemDetails Busy(string detail) =>
+        Of(StatusCodes.Status503ServiceUnavailable, "Not now.", detail, null, [new ProblemError(detail, "busy")]);
+
     /// <summary>Refused for who asks, not for what is asked; names the header that would say who.</summary>
     public static ProblemDetails Refused(int status, string title, string detail, string header, string path) =>
         Of(status, title, detail, path, [new ProblemError(detail, status == StatusCodes.Status401Unauthorized ? "not-signed-in" : "not-allowed", Field: header)]);

@@ -14,6 +14,10 @@ internal sealed class RefusedInputHandler(IProblemDetailsService problems) : IEx
             InvalidInputException refused => Problem.Of(refused),
             BadHttpRequestException bad => Problem.Of(bad),
             InvalidDataException => Problem.Of(InvalidInputException.Field("body", "The form cannot be read; it is damaged, or larger than what is taken here.")),
+            // What the form reader says of a body that ends before its last part does.
+            IOException cut when cut.Message.StartsWith("Unexpected end of Stream", StringComparison.Ordinal) =>
+                Problem.Of(InvalidInputException.Field("body", "The form cannot be read; it is damaged, or larger than what is taken here.")),
+            TimeoutException late => Problem.Busy(late.Message),
             _ => null,
         };
         if (problem is null)

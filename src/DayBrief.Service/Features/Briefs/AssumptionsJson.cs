@@ -50,17 +50,17 @@ public sealed record AssumptionsJson
     internal DayAssumptions ToAssumptions()
     {
         var errors = new FieldErrors("assumptions");
-        var max = errors.Optional("maxTemperatureC", MaxTemperatureC, -40, 60);
-        var mixed = errors.Optional("mixedTemperatureC", MixedTemperatureC, -40, 60);
+        var max = errors.Optional("maxTemperatureC", MaxTemperatureC);
+        var mixed = errors.Optional("mixedTemperatureC", MixedTemperatureC);
         var defaults = new DayAssumptions();
-        var cloud = errors.Number("cloudOktas", CloudOktas ?? 0, 0, 8);
+        var cloud = errors.Number("cloudOktas", CloudOktas ?? 0);
         var clouds = HourlyAssumptions.Cloud(CloudByHour, errors);
         var winds = HourlyAssumptions.Wind(WindByHour, errors);
-        var qnh = errors.Optional("qnhHpa", QnhHpa, 850, 1100);
-        var entrainment = errors.Optional("entrainment", Entrainment, 0, 1);
-        var sinking = errors.Optional("sinkingPerS", SinkingPerS, -1e-4, 1e-4);
-        var cooling = errors.Optional("coolingKPerH", CoolingKPerH, -3, 3);
-        var ensemble = errors.Number("ensemble", Ensemble ?? defaults.EnsembleSize, 0, 10_000);
+        var qnh = errors.Optional("qnhHpa", QnhHpa);
+        var entrainment = errors.Optional("entrainment", Entrainment);
+        var sinking = errors.Optional("sinkingPerS", SinkingPerS);
+        var cooling = errors.Optional("coolingKPerH", CoolingKPerH);
+        var ensemble = errors.Number("ensemble", Ensemble ?? defaults.EnsembleSize);
         errors.ThrowIfAny();
         return new()
         {

@@ -10,7 +10,7 @@ using DayBrief.Units;
 namespace DayBrief.Service.Features.Briefs;
 
 /// <summary>Makes briefs from their inputs and finds them again. What was computed once is remembered while the program runs.</summary>
-internal sealed class BriefDesk(BriefStore briefs, RevisionStore revisions, DayHeadStore heads, SoundingStore soundings, TimeProvider clock)
+internal sealed class BriefDesk(BriefStore briefs, RevisionStore revisions, DayHeadStore heads, SoundingStore soundings, ComputingTime computing, TimeProvider clock)
 {
     private readonly Remembered<string, Brief> _computed = new(200);
     private readonly ConcurrentDictionary<string, Standing> _standings = new();
@@ -24,6 +24,7 @@ internal sealed class BriefDesk(BriefStore briefs, RevisionStore revisions, DayH
     /// <exception cref="InvalidSoundingException">The day cannot be computed from this ascent.</exception>
     public MadeBrief Make(BriefInputs inputs, string? id = null)
     {
+        BriefLimits.Check(inputs);
         inputs.Judgement?.Check();
         var brief = Computed(inputs);
         id ??= BriefStore.NewId();
@@ -65,11 +66,11 @@ internal sealed class BriefDesk(BriefStore briefs, RevisionStore revisions, DayH
     public Brief Computed(BriefInputs inputs)
     {
         var key = JsonSerializer.Serialize(WithoutWords(inputs), Json.Line);
-        var brief = _computed.Of(key, () => Compute(inputs, Sounding(inputs)));
+        var brief = _computed.Of(key, () => computing.Within(stopping => Compute(inputs, Sounding(inputs), stopping)));
         return brief with { PreparedBy = inputs.PreparedBy, PreparedAt = inputs.PreparedAt };
     }
 
-    public static Brief Compute(BriefInputs inputs, Sounding sounding) => Brief.Prepare(new()
+    public static Brief Compute(BriefInputs inputs, Sounding sounding, CancellationToken stopping = default) => Brief.Prepare(new()
     {
         Sounding = Completed(sounding, inputs),
         Site = inputs.Site.ToSite(),
@@ -79,6 +80,7 @@ internal sealed class BriefDesk(BriefStore briefs, RevisionStore revisions, DayH
         Forecast = ReportsOfDay.Forecast(inputs),
         PreparedBy = inputs.PreparedBy,
         PreparedAt = inputs.PreparedAt,
+        Stopping = stopping,
     });
 
     /// <summary>Without what stands beside the computed brief and changes nothing in it.</summary>

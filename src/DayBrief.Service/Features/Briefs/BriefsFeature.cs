@@ -17,6 +17,8 @@ internal static class BriefsFeature
         services.AddSingleton<RevisionStore>();
         services.AddSingleton<PublishedFiles>();
         services.AddSingleton<Announcements>();
+        services.AddHttpContextAccessor();
+        services.AddSingleton<ComputingTime>();
         services.AddSingleton<BriefDesk>();
         services.AddSingleton<CurrentBrief>();
         services.AddSingleton<Signing>();

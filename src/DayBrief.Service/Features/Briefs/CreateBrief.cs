@@ -81,7 +81,19 @@ internal static class CreateBrief
         return TypedResults.Created($"/api/v1/briefs/{made.Id}", new Response(made.Id!, BriefJson.Of(made)));
     }
 
-    private static SiteJson SiteOf(JsonElement? site, SiteStore sites) => site switch
+    private static SiteJson SiteOf(JsonElement? site, SiteStore sites)
+    {
+        try
+        {
+            return Given(site, sites);
+        }
+        catch (InvalidOperationException)
+        {
+            throw InvalidInputException.Field("site", "The text is not UTF-8: a byte of it belongs to no character.");
+        }
+    }
+
+    private static SiteJson Given(JsonElement? site, SiteStore sites) => site switch
     {
         { ValueKind: JsonValueKind.String } id => sites.Find(id.GetString()!)
             ?? throw InvalidInputException.Field("site", $"No site is kept under \"{id.GetString()}\"."),

@@ -13,7 +13,7 @@ internal static class HourlyAssumptions
     public static IEnumerable<CloudFrom> Cloud(IReadOnlyList<CloudFromJson>? list, FieldErrors errors)
     {
         var entries = InOrder("cloudByHour", list, cloud => cloud.From, errors);
-        return [.. entries.Select(entry => new CloudFrom(entry.Time, errors.Number($"{entry.Field}.oktas", entry.Item.Oktas, 0, 8)))];
+        return [.. entries.Select(entry => new CloudFrom(entry.Time, errors.Number($"{entry.Field}.oktas", entry.Item.Oktas)))];
     }
 
     public static IEnumerable<WindFrom> Wind(IReadOnlyList<WindFromJson>? list, FieldErrors errors)
@@ -24,9 +24,9 @@ internal static class HourlyAssumptions
 
     private static WindFrom Wind(TimeOnly time, WindFromJson wind, string field, FieldErrors errors)
     {
-        var degrees = errors.Number($"{field}.directionDeg", wind.DirectionDeg, 0, 360);
-        var speed = errors.Number($"{field}.speedKt", wind.SpeedKt, 0, 100);
-        var gust = errors.Optional($"{field}.gustKt", wind.GustKt, 0, 150);
+        var degrees = errors.Number($"{field}.directionDeg", wind.DirectionDeg);
+        var speed = errors.Number($"{field}.speedKt", wind.SpeedKt);
+        var gust = errors.Optional($"{field}.gustKt", wind.GustKt);
         if (gust < speed)
         {
             errors.Add($"{field}.gustKt", $"Gusts cannot be below the mean speed of {speed} kt; it is {gust}.");

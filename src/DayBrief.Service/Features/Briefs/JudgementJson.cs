@@ -44,9 +44,9 @@ public sealed record JudgementJson
     internal void Check()
     {
         var errors = new FieldErrors("judgement");
-        errors.Optional("triggerTemperatureC", TriggerTemperatureC, -40, 60);
-        errors.Optional("usableTopAglM", UsableTopAglM, 0, 10_000);
-        errors.Optional("climbMs", ClimbMs, 0, 20);
+        errors.Optional("triggerTemperatureC", TriggerTemperatureC);
+        errors.Optional("usableTopAglM", UsableTopAglM);
+        errors.Optional("climbMs", ClimbMs);
         errors.ThrowIfAny();
     }
 }

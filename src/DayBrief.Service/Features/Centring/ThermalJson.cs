@@ -41,12 +41,12 @@ internal sealed record ThermalJson
     public Thermal ToThermal()
     {
         var errors = new FieldErrors("thermal");
-        var core = errors.Number("coreUpdraftMs", CoreUpdraftMs, 0.1, 20);
-        var radius = errors.Number("radiusM", RadiusM, 10, 2000);
-        var depth = errors.Number("depthM", DepthM, 100, 10_000);
+        var core = errors.Number("coreUpdraftMs", CoreUpdraftMs);
+        var radius = errors.Number("radiusM", RadiusM);
+        var depth = errors.Number("depthM", DepthM);
         var height = errors.Number("heightM", HeightM, 20, depth);
-        var life = errors.Optional("lifetimeMin", LifetimeMin, 1, 600);
-        var shear = errors.Number("windShearMsPerKm", WindShearMsPerKm ?? 0, -30, 30);
+        var life = errors.Optional("lifetimeMin", LifetimeMin);
+        var shear = errors.Number("windShearMsPerKm", WindShearMsPerKm ?? 0);
         var form = errors.OneOf("kind", Kind, ThermalForm.Picked);
         errors.ThrowIfAny();
         return new(

@@ -34,17 +34,23 @@ internal sealed class DeskReading(DeskFields fields, SiteStore sites)
             Judgement = Judgement(site),
             Observation = fields.NullIfEmpty("observation"),
             Forecast = fields.NullIfEmpty("forecast"),
-            AscentIndex = (int?)Number("ascentIndex", 0, 20_000),
-            AscentLatitude = Number("ascentLatitude", -90, 90),
-            AscentLongitude = Number("ascentLongitude", -180, 180),
-            AscentElevationM = Number("ascentElevationM", -500, 6000),
+            AscentIndex = (int?)Number("ascentIndex"),
+            AscentLatitude = Number("ascentLatitude"),
+            AscentLongitude = Number("ascentLongitude"),
+            AscentElevationM = Number("ascentElevationM"),
             AscentValidAt = AscentValidAt(),
             AscentConfirmed = fields["ascentConfirmed"].Length > 0,
             Assumptions = Assumptions(),
         };
         _errors.ThrowIfAny();
+        BriefLimits.Check(inputs);
         return inputs;
     }
+
+    /// <param name="field">Its name at the desk.</param>
+    /// <param name="name">Its name in the outside contract, by which it has its range.</param>
+    private double? Number(string field, string? name = null) =>
+        InputRange.Of(name ?? field) is var range ? Number(field, range.Least, range.Most) : null;
 
     private double? Number(string field, double min, double max) => fields.Number(field, _errors, min, max);
 
@@ -83,15 +89,15 @@ internal sealed class DeskReading(DeskFields fields, SiteStore sites)
 
     private AssumptionsJson Assumptions() => new()
     {
-        MaxTemperatureC = Number("maxTemperatureC", -30, 55),
-        CloudOktas = Number("cloudOktas", 0, 8),
-        CloudByHour = Periods("cloudFrom", (from, i) => Number($"cloudOktas{i}", 0, 8) is { } oktas ? new CloudFromJson(from, oktas) : null),
+        MaxTemperatureC = Number("maxTemperatureC"),
+        CloudOktas = Number("cloudOktas"),
+        CloudByHour = Periods("cloudFrom", (from, i) => Number($"cloudOktas{i}", "oktas") is { } oktas ? new CloudFromJson(from, oktas) : null),
         WindByHour = Periods("windFrom", (from, i) =>
-            Number($"windDirection{i}", 0, 360) is var direction && Number($"windSpeed{i}", 0, 100) is var speed && Number($"windGust{i}", 0, 150) is var gust
+            Number($"windDirection{i}", "directionDeg") is var direction && Number($"windSpeed{i}", "speedKt") is var speed && Number($"windGust{i}", "gustKt") is var gust
             && (direction ?? speed ?? gust) is not null
                 ? new WindFromJson(from, direction, speed, gust)
                 : null),
-        QnhHpa = Number("qnh", 870, 1085),
+        QnhHpa = Number("qnh", "qnhHpa"),
     };
 
     /// <summary>The rows that have a time; a row with figures but no time is told.</summary>
@@ -124,7 +130,7 @@ internal sealed class DeskReading(DeskFields fields, SiteStore sites)
         var metric = Choice.Parse<SiteUnits>(site.Units) == SiteUnits.Metric;
         var judgement = new JudgementJson
         {
-            TriggerTemperatureC = Number("judgedTrigger", -40, 60),
+            TriggerTemperatureC = Number("judgedTrigger", "triggerTemperatureC"),
             TriggerTime = fields.Time("judgedTriggerTime", _errors),
             UsableTopAglM = Number("judgedTop", 0, metric ? 10_000 : 33_000) is { } top ? Math.Round(top * (metric ? 1 : MetresPerFoot), 1) : null,
             ClimbMs = Number("judgedClimb", 0, metric ? 15 : 30) is { } climb
@@ -149,11 +155,11 @@ internal sealed class DeskReading(DeskFields fields, SiteStore sites)
         return new SiteJson
         {
             Name = fields.NullIfEmpty("siteName"),
-            Latitude = _errors.Number("latitude", fields.Number("latitude", _errors), -90, 90),
-            Longitude = _errors.Number("longitude", fields.Number("longitude", _errors), -180, 180),
-            ElevationM = _errors.Number("elevationM", fields.Number("elevationM", _errors), -500, 6000),
+            Latitude = _errors.Number("latitude", fields.Number("latitude", _errors)),
+            Longitude = _errors.Number("longitude", fields.Number("longitude", _errors)),
+            ElevationM = _errors.Number("elevationM", fields.Number("elevationM", _errors)),
             TimeZone = fields.NullIfEmpty("timeZone"),
-            UsableDepthM = Number("usableDepthM", 100, 5000),
+            UsableDepthM = Number("usableDepthM"),
             GroundCover = fields.NullIfEmpty("groundCover"),
             Units = fields.NullIfEmpty("units"),
         };

@@ -1,6 +1,8 @@
 using System.Globalization;
+using DayBrief.Service.Features.Briefs;
 using DayBrief.Service.Features.People;
 using DayBrief.Service.Features.Soundings;
+using DayBrief.Service.Infrastructure;
 using Microsoft.AspNetCore.Http.HttpResults;
 
 namespace DayBrief.Service.Features.Desk;
@@ -26,6 +28,7 @@ internal static class KeepDraft
     {
         var fields = await DeskFields.ReadAsync(context.Request, stopping);
         var form = await context.Request.ReadFormAsync(stopping);
+        CheckLengths(fields);
         var seen = int.TryParse(form["version"], CultureInfo.InvariantCulture, out var version) ? version : 0;
         var kept = keeping.Keep(
             id, seen, fields, await FileAsync(form.Files["file"], stopping), DeskViews.Editor(context), over: form["resolve"] == "mine");
@@ -43,6 +46,15 @@ internal static class KeepDraft
             [nameof(DeskResult.View)] = view,
         })
         { StatusCode = status };
+
+    /// <summary>No field but the ascent's text holds more than pages of writing.</summary>
+    private static void CheckLengths(DeskFields fields)
+    {
+        var errors = new FieldErrors();
+        foreach (var (name, value) in fields.Values.Where(field => field.Key != "text"))
+            errors.Length(name, value, BriefLimits.FieldLength);
+        errors.ThrowIfAny();
+    }
 
     private static async Task<(byte[] Content, string Name)?> FileAsync(IFormFile? file, CancellationToken stopping)
     {

@@ -45,6 +45,7 @@ internal sealed class Keeping(
     public Kept Keep(string? id, int seen, DeskFields fields, (byte[] Content, string Name)? file, string? editor, bool over = false)
     {
         id ??= BriefStore.NewId();
+        BriefLimits.CheckId(id);
         var (current, before) = (briefs.Find(id), FieldsOf(briefs.Find(id, seen)));
         var giving = AscentGiving.Take(fields, before, file, soundings);
         var meeting = current is not null && current.Version > seen ? Meeting.Of(before, FieldsOf(current), fields, current, over) : null;

@@ -15,10 +15,10 @@ public sealed record ByExperienceJson(double? BeforeSolo = null, double? LocalSo
 
     internal static ByExperienceJson? NullIfEmpty(ByExperienceJson json) => json == new ByExperienceJson() ? null : json;
 
-    internal ByExperience<T?> To<T>(FieldErrors errors, string field, double min, double max, Func<double, T> make)
+    internal ByExperience<T?> To<T>(FieldErrors errors, string field, Func<double, T> make)
         where T : struct
     {
-        T? Checked(string group, double? value) => errors.Optional($"{field}.{group}", value, min, max) is { } known ? make(known) : null;
+        T? Checked(string group, double? value) => errors.Optional($"{field}.{group}", value) is { } known ? make(known) : null;
         return new(Checked("beforeSolo", BeforeSolo), Checked("localSolo", LocalSolo), Checked("crossCountry", CrossCountry));
     }
 }

@@ -20,8 +20,8 @@ public sealed record RunwayJson(string? Designator, double? HeadingDeg, string? 
 
     internal Runway ToRunway(string field, double? variation, FieldErrors errors)
     {
-        var given = errors.Optional($"{field}.headingDeg", HeadingDeg, 0, 360);
-        var magnetic = errors.Optional($"{field}.headingMagneticDeg", HeadingMagneticDeg, 0, 360);
+        var given = errors.Optional($"{field}.headingDeg", HeadingDeg);
+        var magnetic = errors.Optional($"{field}.headingMagneticDeg", HeadingMagneticDeg);
         var worked = magnetic is { } compass && variation is { } east ? MagneticHeading.ToTrue(compass, east) : (double?)null;
         if ((given ?? worked) is null)
         {

@@ -62,9 +62,9 @@ public sealed record SiteAutomationJson
         CheckTime(errors, "remindAt", RemindAt);
         CheckTime(errors, "reportsFrom", ReportsFrom);
         CheckTime(errors, "reportsTo", ReportsTo);
-        errors.Optional("automation.soundingHourUtc", SoundingHourUtc, 0, 23);
-        errors.Optional("automation.reportsEveryMinutes", ReportsEveryMinutes, 5, 240);
-        errors.Optional("automation.reportElevationM", ReportElevationM, -500, 6000);
+        errors.Optional("automation.soundingHourUtc", SoundingHourUtc);
+        errors.Optional("automation.reportsEveryMinutes", ReportsEveryMinutes);
+        errors.Optional("automation.reportElevationM", ReportElevationM);
         if (SoundingAt is not null && SoundingAddress is null)
             errors.Add("automation.soundingAddress", "An address is needed to fetch the ascent at that time.");
         if (SoundingAddress is not null && SoundingAt is null)

@@ -44,13 +44,13 @@ public sealed record SiteLimitsJson
                 LocalSolo = Knots(errors, "limits.crosswindKt.localSolo", CrosswindKt?.LocalSolo),
                 CrossCountry = Knots(errors, "limits.crosswindKt.crossCountry", CrosswindKt?.CrossCountry),
             },
-            Ceiling = errors.Optional("limits.ceilingM", CeilingM, -500, 20_000) is { } metres ? Altitude.FromMetres(metres) : null,
+            Ceiling = errors.Optional("limits.ceilingM", CeilingM) is { } metres ? Altitude.FromMetres(metres) : null,
             CeilingNote = CeilingNote,
         };
     }
 
     private static Speed? Knots(FieldErrors errors, string field, double? value) =>
-        errors.Optional(field, value, 0, 100) is { } knots ? Speed.FromKnots(knots) : null;
+        errors.Optional(field, value) is { } knots ? Speed.FromKnots(knots) : null;
 }
 
 /// <summary>Greatest wind across the runway by experience.</summary>

@@ -22,8 +22,8 @@ internal static class SiteLimitsReading
                 LocalSolo = Least(anybody, inner.Crosswind.LocalSolo),
                 CrossCountry = Least(anybody, inner.Crosswind.CrossCountry),
             },
-            LeastVisibilityM = errors.Optional("leastVisibilityM", json.LeastVisibilityM, 0, 50_000),
-            LeastCloudCeiling = errors.Optional("leastCeilingM", json.LeastCeilingM, 0, 5000) is { } metres ? Height.FromMetres(metres) : null,
+            LeastVisibilityM = errors.Optional("leastVisibilityM", json.LeastVisibilityM),
+            LeastCloudCeiling = errors.Optional("leastCeilingM", json.LeastCeilingM) is { } metres ? Height.FromMetres(metres) : null,
             Circling = Circling(json, errors),
         };
     }
@@ -35,12 +35,12 @@ internal static class SiteLimitsReading
 
     private static CirclingLimits Circling(SiteJson json, FieldErrors errors) => new()
     {
-        LeastHeight = (json.LeastCirclingHeightM ?? new()).To(errors, "leastCirclingHeightM", 100, 3000, Height.FromMetres),
-        SteepestBankDegrees = (json.SteepestBankDeg ?? new()).To(errors, "steepestBankDeg", 15, 60, degrees => degrees),
-        LowMarginPct = errors.Optional("lowStallMarginPct", json.LowStallMarginPct, 15, 60),
-        LowBelow = errors.Optional("lowBelowM", json.LowBelowM, 100, 3000) is { } metres ? Height.FromMetres(metres) : null,
+        LeastHeight = (json.LeastCirclingHeightM ?? new()).To(errors, "leastCirclingHeightM", Height.FromMetres),
+        SteepestBankDegrees = (json.SteepestBankDeg ?? new()).To(errors, "steepestBankDeg", degrees => degrees),
+        LowMarginPct = errors.Optional("lowStallMarginPct", json.LowStallMarginPct),
+        LowBelow = errors.Optional("lowBelowM", json.LowBelowM) is { } metres ? Height.FromMetres(metres) : null,
     };
 
     private static Speed? Knots(FieldErrors errors, string field, double? value) =>
-        errors.Optional(field, value, 0, 100) is { } knots ? Speed.FromKnots(knots) : null;
+        errors.Optional(field, value) is { } knots ? Speed.FromKnots(knots) : null;
 }

@@ -15,28 +15,28 @@ internal static class SiteReading
     public static Site Of(SiteJson json)
     {
         var errors = new FieldErrors("site");
-        var variation = errors.Optional("magneticVariationDeg", json.MagneticVariationDeg, -180, 180);
+        var variation = errors.Optional("magneticVariationDeg", json.MagneticVariationDeg);
         Texts(json, errors);
         var site = new Site
         {
             Id = json.Id ?? "site",
             Name = json.Name ?? "Unnamed site",
-            Position = Position.FromDegrees(errors.Number("latitude", json.Latitude, -90, 90), errors.Number("longitude", json.Longitude, -180, 180)),
-            Elevation = Altitude.FromMetres(errors.Number("elevationM", json.ElevationM, -500, 6000)),
+            Position = Position.FromDegrees(errors.Number("latitude", json.Latitude), errors.Number("longitude", json.Longitude)),
+            Elevation = Altitude.FromMetres(errors.Number("elevationM", json.ElevationM)),
             TimeZone = Zone(json.TimeZone, errors),
             GroundCover = errors.OneOf("groundCover", json.GroundCover, BoundaryLayer.GroundCover.Grass),
             GroundWetness = errors.OneOf("groundWetness", json.GroundWetness, BoundaryLayer.GroundWetness.Normal),
             Runways = [.. Runways(json.Runways ?? [], variation, errors)],
-            UsableDepth = Height.FromMetres(errors.Number("usableDepthM", json.UsableDepthM ?? Site.DefaultUsableDepthM, 100, 5000)),
-            UsableClimb = Speed.FromMetresPerSecond(errors.Number("usableClimbMs", json.UsableClimbMs ?? Site.DefaultUsableClimbMs, 0, 5)),
+            UsableDepth = Height.FromMetres(errors.Number("usableDepthM", json.UsableDepthM ?? Site.DefaultUsableDepthM)),
+            UsableClimb = Speed.FromMetresPerSecond(errors.Number("usableClimbMs", json.UsableClimbMs ?? Site.DefaultUsableClimbMs)),
             Units = errors.OneOf("units", json.Units, SiteUnits.FeetAndKnots),
             Terrain = json.Terrain,
             TerrainKind = errors.OneOf<TerrainKind>("terrainKind", json.TerrainKind),
             MagneticVariationDegrees = variation,
             Limits = SiteLimitsReading.Of(json, errors),
-            SinkingPerSecond = errors.Optional("sinkingPerS", json.SinkingPerS, -1e-4, 1e-4),
-            CoolingKelvinsPerHour = errors.Optional("coolingKPerH", json.CoolingKPerH, -3, 3),
-            EntrainmentRatio = errors.Optional("entrainment", json.Entrainment, 0, 1),
+            SinkingPerSecond = errors.Optional("sinkingPerS", json.SinkingPerS),
+            CoolingKelvinsPerHour = errors.Optional("coolingKPerH", json.CoolingKPerH),
+            EntrainmentRatio = errors.Optional("entrainment", json.Entrainment),
             LaunchMethods = [.. LaunchMethods(json.LaunchMethods ?? [], errors)],
             Language = json.Language,
             StandingNotes = json.StandingNotes,

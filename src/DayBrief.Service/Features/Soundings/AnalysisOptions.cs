@@ -13,8 +13,10 @@ internal sealed record AnalysisOptions(IReadOnlyList<Temperature> SurfaceTempera
 
     /// <summary>From the query: <c>surfaceTemperature</c> (°C, repeatable) and <c>elevation</c> (m).</summary>
     public static AnalysisOptions Of(IQueryCollection query) => new(
-        [.. query["surfaceTemperature"].Select(text => Temperature.FromCelsius(Number("surfaceTemperature", text, -90, 70)))],
-        query["elevation"].FirstOrDefault() is { } metres ? Altitude.FromMetres(Number("elevation", metres, -500, 6000)) : null);
+        [.. query["surfaceTemperature"].Select(text => Temperature.FromCelsius(Number("surfaceTemperature", text)))],
+        query["elevation"].FirstOrDefault() is { } metres ? Altitude.FromMetres(Number("elevation", metres)) : null);
+
+    private static double Number(string field, string? text) => Number(field, text, InputRange.Of(field).Least, InputRange.Of(field).Most);
 
     private static double Number(string field, string? text, double min, double max) =>
         double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var value) && value >= min && value <= max

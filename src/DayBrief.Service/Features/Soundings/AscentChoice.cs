@@ -33,7 +33,7 @@ internal static class AscentChoice
     private static Sounding Numbered(ReadOnlyMemory<byte> content, string? name, int index)
     {
         var count = SoundingReader.Contents(content, name).Count;
-        return index < count
+        return index >= 0 && index < count
             ? SoundingReader.Read(content, name, index)
             : throw InvalidInputException.Field("ascentIndex", $"The input holds {count} ascents, numbered from 0; there is no {index}.");
     }

@@ -28,6 +28,7 @@ internal sealed class Signing(
     /// field or day.</exception>
     public async Task<SignOutcome> SignAsync(string id, int version, Signer signer, string? reason)
     {
+        BriefLimits.CheckReason(reason);
         Revision revision;
         lock (_signing)
         {
@@ -55,6 +56,7 @@ internal sealed class Signing(
         var latest = revisions.Latest(id) ?? throw InvalidInputException.Field("id", "Nothing has been signed that could be withdrawn.");
         if (heads.Find(latest.SiteId, latest.Date) is { } head && head.BriefId != id)
             throw InvalidInputException.Field("id", $"Another brief has taken its place already: revision {head.Number}, signed by {head.SignedBy}. Withdraw that one (/desk/{head.BriefId}).");
+        BriefLimits.CheckReason(reason);
         if (string.IsNullOrWhiteSpace(reason))
             throw InvalidInputException.Field("reason", "Say why it is withdrawn: its readers see it.");
         var withdrawal = new Withdrawal(signer.Name, desk.Now, reason.Trim());
