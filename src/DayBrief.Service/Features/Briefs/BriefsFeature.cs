@@ -1,6 +1,7 @@
 using DayBrief.Service.Features.Briefs.Revisions;
 using DayBrief.Service.Features.People;
 using DayBrief.Service.Features.Sites;
+using DayBrief.Service.Infrastructure;
 
 namespace DayBrief.Service.Features.Briefs;
 
