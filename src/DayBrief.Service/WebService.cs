@@ -24,6 +24,17 @@ internal static class WebService
 {
     public static WebApplication Create(string[] args)
     {
+        var app = Build(args);
+        Map(app);
+        app.Services.GetRequiredService<DemonstrationDays>().AddIfNew();
+        return app;
+    }
+
+    /// <summary>Its parts alone, for verbs that work on the data folder; nothing runs by itself and nobody is served.</summary>
+    public static WebApplication Parts() => Build([]);
+
+    private static WebApplication Build(string[] args)
+    {
         var builder = WebApplication.CreateBuilder(new WebApplicationOptions
         {
             Args = args,
@@ -33,10 +44,7 @@ internal static class WebService
         builder.Logging.AddFilter("Microsoft.AspNetCore.Hosting.Diagnostics", LogLevel.Warning);
         builder.Services.AddSingleton(new QuietStart(builder.Logging));
         AddServices(builder.Services, builder.Configuration);
-        var app = builder.Build();
-        Map(app);
-        app.Services.GetRequiredService<DemonstrationDays>().AddIfNew();
-        return app;
+        return builder.Build();
     }
 
     private static void AddServices(IServiceCollection services, ConfigurationManager configuration)

@@ -20,6 +20,7 @@ internal static class Verbs
             CentreCommand.Create(),
             FlightCommand.Create(),
             VerifyCommand.Create(),
+            VerifySignedCommand.Create(),
             HealthCommand.Create(),
         };
         var parsed = root.Parse(args);

@@ -60,6 +60,10 @@ internal static class Problem
     public static ProblemDetails Conflict(string detail, int status = StatusCodes.Status409Conflict) =>
         Of(status, "Not as it was seen.", detail, null, [new ProblemError(detail)]);
 
+    /// <summary>What is kept as signed is something else.</summary>
+    public static ProblemDetails NotAsSigned(ProblemError error) =>
+        Of(StatusCodes.Status409Conflict, "Not as it was signed.", error.Detail, null, [error]);
+
     /// <summary>Not now.</summary>
     public static ProblemDetails Busy(string detail) =>
         Of(StatusCodes.Status503ServiceUnavailable, "Not now.", detail, null, [new ProblemError(detail, "busy")]);

@@ -10,7 +10,7 @@ using DayBrief.Units;
 namespace DayBrief.Service.Features.Briefs;
 
 /// <summary>Makes briefs from their inputs and finds them again. What was computed once is remembered while the program runs.</summary>
-internal sealed class BriefDesk(BriefStore briefs, RevisionStore revisions, DayHeadStore heads, SoundingStore soundings, ComputingTime computing, TimeProvider clock)
+internal sealed class BriefDesk(BriefStore briefs, RevisionStore revisions, DayHeadStore heads, SoundingStore soundings, ComputingTime computing, SignedJournal journal, TimeProvider clock)
 {
     private readonly Remembered<string, Brief> _computed = new(200);
     private readonly ConcurrentDictionary<string, Standing> _standings = new();
@@ -40,8 +40,11 @@ internal sealed class BriefDesk(BriefStore briefs, RevisionStore revisions, DayH
     public MadeBrief? Find(string id, int number) => revisions.Find(id, number) is { } revision ? Of(revision) : null;
 
     /// <summary>A signed revision with how it stands now.</summary>
+    /// <exception cref="NotAsSignedException">It is not what was signed.</exception>
     public MadeBrief Of(Revision revision)
     {
+        if (journal.FaultOf(revision) is { } fault)
+            throw new NotAsSignedException(revision.Id, fault);
         var made = new MadeBrief(revision.BriefId, revision.Inputs, Computed(revision.Inputs));
         var standing = _standings.GetOrAdd(revision.Id, _ => Judged(made, revision));
         return made with

@@ -2,6 +2,7 @@ using DayBrief.Service.Features.Briefs.Revisions;
 using DayBrief.Service.Features.People;
 using DayBrief.Service.Features.Sites;
 using DayBrief.Service.Infrastructure;
+using DayBrief.Service.Infrastructure.Journals;
 
 namespace DayBrief.Service.Features.Briefs;
 
@@ -15,6 +16,10 @@ internal static class BriefsFeature
             provider.GetRequiredService<BriefStore>().IsFor(site) || provider.GetRequiredService<RevisionStore>().IsFor(site)));
         services.AddSingleton<BriefStore>();
         services.AddSingleton<DayHeadStore>();
+        services.AddSingleton(parts => new JournalKey(parts.GetRequiredService<DataFolder>(), parts.GetService<IConfiguration>()?[JournalKey.Setting]));
+        services.AddSingleton<Journal>();
+        services.AddSingleton<SignedJournal>();
+        services.AddSingleton<SignedCheck>();
         services.AddSingleton<RevisionStore>();
         services.AddSingleton<PublishedFiles>();
         services.AddSingleton<Announcements>();

@@ -1,5 +1,7 @@
 using DayBrief.Service.Infrastructure;
+using DayBrief.Service.Infrastructure.Journals;
 using LiteDB;
+using JsonSerializer = System.Text.Json.JsonSerializer;
 
 namespace DayBrief.Service.Features.People;
 
@@ -7,13 +9,15 @@ namespace DayBrief.Service.Features.People;
 internal sealed class AuditLog
 {
     private const string Collection = "audit";
+    private const string JournalKind = "audit";
 
     private readonly Database _database;
     private readonly TimeProvider _clock;
+    private readonly Journal _journal;
 
-    public AuditLog(Database database, TimeProvider clock)
+    public AuditLog(Database database, TimeProvider clock, Journal journal)
     {
-        (_database, _clock) = (database, clock);
+        (_database, _clock, _journal) = (database, clock, journal);
         database.Write(Collection, audit => audit.EnsureIndex("at"));
     }
 
@@ -22,11 +26,15 @@ internal sealed class AuditLog
     /// <param name="action">What was done, a short English text that is a key of the texts: "Signed a brief".</param>
     /// <param name="about">What it was done to, such as the id or name.</param>
     /// <param name="detail">What else a reader of the log needs.</param>
-    public void Write(Who? who, string action, string about, string? detail = null) =>
+    public void Write(Who? who, string action, string about, string? detail = null)
+    {
+        var at = _clock.GetUtcNow().ToUnixTimeMilliseconds();
+        var entry = new AuditEntry(DateTimeOffset.FromUnixTimeMilliseconds(at), who?.Name, who?.ByKey ?? false, action, about, detail);
+        _journal.Add(JournalKind, about, new() { ["line"] = SealedText(entry) });
         _database.Write(Collection, audit => audit.Insert(new BsonDocument
         {
             ["_id"] = (audit.FindOne(Query.All(Query.Descending))?["_id"].AsInt64 ?? 0) + 1,
-            ["at"] = _clock.GetUtcNow().ToUnixTimeMilliseconds(),
+            ["at"] = at,
             ["whoId"] = who?.Id,
             ["who"] = who?.Name,
             ["byKey"] = who?.ByKey ?? false,
@@ -34,6 +42,27 @@ internal sealed class AuditLog
             ["about"] = about,
             ["detail"] = detail,
         }));
+    }
+
+    /// <summary>Lines that were taken out since, or put in or changed; both only as far as the journal goes back.</summary>
+    public (IReadOnlyList<string> Missing, IReadOnlyList<string> Foreign) AgainstJournal()
+    {
+        string[] noted = [.. _journal.Entries.Where(entry => entry.Kind == JournalKind).Select(entry => (string)entry.Content["line"]!)];
+        if (noted.Length == 0)
+            return ([], []);
+        var kept = Between(DateTimeOffset.MinValue, DateTimeOffset.MaxValue);
+        var begun = JsonSerializer.Deserialize<AuditEntry>(noted[0], Json.Line)!.At;
+        string[] since = [.. kept.Where(entry => entry.At >= begun).Select(SealedText)];
+        return (Less(noted, since), Less(since, noted));
+
+        static string[] Less(string[] all, string[] others)
+        {
+            var left = others.GroupBy(line => line).ToDictionary(lines => lines.Key, lines => lines.Count());
+            return [.. all.Where(line => !(left.TryGetValue(line, out var count) && count > 0 && left.Remove(line) && (count == 1 || left.TryAdd(line, count - 1))))];
+        }
+    }
+
+    private static string SealedText(AuditEntry entry) => JsonSerializer.Serialize(entry, Json.Line);
 
     /// <summary>The entries of a span, newest first.</summary>
     public IReadOnlyList<AuditEntry> Between(DateTimeOffset from, DateTimeOffset to) =>

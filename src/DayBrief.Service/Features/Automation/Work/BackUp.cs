@@ -1,12 +1,14 @@
 using System.Globalization;
 using System.IO.Compression;
+using DayBrief.Service.Features.Briefs.Revisions;
 using DayBrief.Service.Infrastructure;
+using DayBrief.Service.Infrastructure.Journals;
 
 namespace DayBrief.Service.Features.Automation.Work;
 
 /// <summary>Copies the store and the published files into one zip a night, and keeps the newest. Idempotent: a night's second
-/// takes the place of its first.</summary>
-internal sealed class BackUp(Database database, DataFolder data, UpkeepSettings settings)
+/// takes the place of its first. Then all that was signed is held against the journal.</summary>
+internal sealed class BackUp(Database database, DataFolder data, UpkeepSettings settings, SignedCheck signed)
 {
     private const string Prefix = "daybrief-";
 
@@ -29,6 +31,9 @@ internal sealed class BackUp(Database database, DataFolder data, UpkeepSettings 
             File.Delete(copy);
         }
 
+        // What is older may be the only copy of what has been changed since: it stays until somebody has looked.
+        if (signed.Run() is { Count: > 0 } findings)
+            throw new RunFailedException(new(RunCode.Broken, $"verify-signed: {string.Join(", ", findings.Take(5).Select(finding => $"{finding.Id} {Choice.NameOf(finding.Fault)}"))}"), mayPass: false);
         foreach (var old in Kept().Skip(settings.Backups))
             old.Delete();
         return new(RunCode.BackedUp, name, new FileInfo(path).Length.ToString(CultureInfo.InvariantCulture));
@@ -48,6 +53,8 @@ internal sealed class BackUp(Database database, DataFolder data, UpkeepSettings 
         using (var zip = new ZipArchive(file, ZipArchiveMode.Create, leaveOpen: true))
         {
             zip.CreateEntryFromFile(copyOfStore, Path.GetFileName(data.DatabasePath), CompressionLevel.Fastest);
+            if (File.Exists(Path.Combine(data.Root, Journal.FileName)))
+                zip.CreateEntryFromFile(Path.Combine(data.Root, Journal.FileName), Journal.FileName, CompressionLevel.Fastest);
             foreach (var published in Published())
                 zip.CreateEntryFromFile(published, Path.GetRelativePath(data.Root, published).Replace('\\', '/'), CompressionLevel.Fastest);
         }

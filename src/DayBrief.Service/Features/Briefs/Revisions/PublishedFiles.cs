@@ -6,7 +6,7 @@ namespace DayBrief.Service.Features.Briefs.Revisions;
 /// <summary>What was signed as plain files that can be read without the database: <c>published/{site}/{day}-{brief}-r{n}</c>
 /// <c>.json</c> (the signed record, word for word), <c>.ascent</c> (its ascent as it came), <c>.html</c> (to read),
 /// <c>.pdf</c> (the sheet) and <c>.sha256</c> (the hashes of the others, as sha256sum checks them).</summary>
-internal sealed class PublishedFiles(DataFolder folder)
+internal sealed class PublishedFiles(DataFolder folder, SignedJournal journal)
 {
     private const string Sums = ".sha256";
 
@@ -30,6 +30,7 @@ internal sealed class PublishedFiles(DataFolder folder)
             (".html", Encoding.UTF8.GetBytes(page)),
             (".pdf", sheet),
         ];
+        journal.Written(revision, files.ToDictionary(file => file.Extension, file => Revision.HashOf(file.Content)));
         var sums = new StringBuilder();
         foreach (var (extension, content) in files)
         {
@@ -41,8 +42,15 @@ internal sealed class PublishedFiles(DataFolder folder)
     }
 
     /// <summary>A file as it was signed; null when it is not there.</summary>
-    public byte[]? Read(Revision revision, string extension) =>
-        PathOf(revision, extension) is var path && File.Exists(path) ? File.ReadAllBytes(path) : null;
+    /// <exception cref="NotAsSignedException">It is another one.</exception>
+    public byte[]? Read(Revision revision, string extension)
+    {
+        var path = PathOf(revision, extension);
+        if (!File.Exists(path))
+            return null;
+        var content = File.ReadAllBytes(path);
+        return journal.IsAsWritten(revision, extension, content) ? content : throw new NotAsSignedException(Path.GetFileName(path), SignedFault.File);
+    }
 
     /// <summary>Removes a revision's files.</summary>
     public void Delete(Revision revision)

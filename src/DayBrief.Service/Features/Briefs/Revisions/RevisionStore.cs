@@ -12,10 +12,11 @@ internal sealed class RevisionStore
 
     private readonly Database _database;
     private readonly DayHeadStore _heads;
+    private readonly SignedJournal _journal;
 
-    public RevisionStore(Database database, DayHeadStore heads)
+    public RevisionStore(Database database, DayHeadStore heads, SignedJournal journal)
     {
-        (_database, _heads) = (database, heads);
+        (_database, _heads, _journal) = (database, heads, journal);
         database.Write(Collection, revisions =>
         {
             revisions.EnsureIndex("brief");
@@ -24,11 +25,48 @@ internal sealed class RevisionStore
         });
         if (heads.IsEmpty && !IsEmpty)
             MakeHeads();
+        Join();
     }
 
     /// <summary>Adds a revision as the one that holds for its field and day; it is on the disk when this returns.</summary>
     /// <exception cref="LiteException">One of that number has been signed for the field and day already.</exception>
-    public void Add(Revision revision) => _database.Together(collection =>
+    public void Add(Revision revision)
+    {
+        // The journal first: what it has and the store has not comes back at the next start.
+        if (Find(revision.BriefId, revision.Number) is null)
+            _journal.Signed(revision);
+        try
+        {
+            Keep(revision);
+        }
+        catch when (Find(revision.BriefId, revision.Number) is null)
+        {
+            _journal.Forgotten(revision);
+            throw;
+        }
+    }
+
+    /// <summary>What an earlier version of the program signed goes into a new journal; what the journal has and the store has lost
+    /// comes back from there.</summary>
+    private void Join()
+    {
+        if (_journal.IsNew && !_journal.HasSigned)
+        {
+            foreach (var revision in SignedSince(DateTimeOffset.UnixEpoch))
+                _journal.Signed(revision);
+            return;
+        }
+
+        foreach (var lost in _journal.Revisions().Where(revision => Find(revision.BriefId, revision.Number) is null))
+            Keep(lost);
+        foreach (var (briefId, withdrawal) in _journal.Withdrawals())
+        {
+            if (WithdrawalOf(briefId) is null && Latest(briefId) is { } latest && latest.SignedAt <= withdrawal.At)
+                Keep(latest, withdrawal);
+        }
+    }
+
+    private void Keep(Revision revision) => _database.Together(collection =>
     {
         collection(Collection).Insert(new BsonDocument
         {
@@ -105,6 +143,7 @@ internal sealed class RevisionStore
             collection(Withdrawn).Delete(revision.BriefId);
             DayHeadStore.Forget(collection, revision);
         });
+        _journal.Forgotten(revision);
     }
 
     /// <summary>What was signed last for a site, the newest first, replaced revisions too.</summary>
@@ -120,6 +159,12 @@ internal sealed class RevisionStore
 
     /// <summary>Takes back the brief that a revision is the last of.</summary>
     public void Withdraw(Revision latest, Withdrawal withdrawal)
+    {
+        _journal.Withdrawn(latest.BriefId, withdrawal);
+        Keep(latest, withdrawal);
+    }
+
+    private void Keep(Revision latest, Withdrawal withdrawal)
     {
         _database.Write(Withdrawn, withdrawals => withdrawals.Upsert(new BsonDocument
         {

@@ -68,7 +68,20 @@ internal sealed class Signing(
     public async Task CompleteFilesAsync()
     {
         foreach (var revision in revisions.SignedSince(DateTimeOffset.UnixEpoch).Where(revision => !files.Has(revision)))
+            await MendFilesAsync(revision);
+    }
+
+    /// <summary>What is not as it was signed gets no files that would say it was.</summary>
+    private async Task MendFilesAsync(Revision revision)
+    {
+        try
+        {
             await WriteFilesAsync(revision);
+        }
+        catch (NotAsSignedException)
+        {
+            // Every reader is told, and verify-signed lists it.
+        }
     }
 
     private static string? Checked(Draft draft, Revision? own, DayHead? head, string? reason)
