@@ -148,7 +148,7 @@ internal sealed class CloudAssessment
         {
             over = i;
             _broadestM = broad.TopM;
-            _reasons.Add(Phrase.Of($"Overdevelopment from {_frame.Times[i]:HH:mm}: the broadest clouds grow {deep} deep, tops {topC:0} °C."));
+            _reasons.Add(Phrase.Of($"Overdevelopment from {_frame.Times[i]:HH:mm}: the broadest clouds grow {deep} deep, tops {Rounding.Celsius(topC):0} °C."));
         }
 
         if (shower < 0 && depth >= ShowerM && topC <= ShowerC)

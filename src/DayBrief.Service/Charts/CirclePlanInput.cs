@@ -44,7 +44,7 @@ internal sealed record CirclePlanInput
 
     public Figures In => new(Unit, Language);
 
-    public double Width { get; init; } = 360;
+    public double Width { get; init; } = TextStyle.PhoneWidth;
 
     /// <summary>Turn from the weakest air to the heading flown straight.</summary>
     public double StraightAfterDeg => LagDeg + RollOutAfterDeg + HalfRollDeg;

@@ -128,6 +128,15 @@ internal static class DayPictureAxes
             plot.Outside.Keep(lead, 2);
             return;
         }
+
+        // No way down between the names of the edges: a tick on the ground, and its name below them.
+        foreach (var anchor in new[] { Anchor.End, Anchor.Start, Anchor.Middle })
+        {
+            if (plot.Outside.Place(text, style with { Anchor = anchor }, new(x, bottom + 2 + (RowHeight * 3)), new(x, bottom + 2 + (RowHeight * 2))))
+                break;
+        }
+
+        plot.Drawing.Line(x, bottom - 7, x, bottom + 3, new Stroke(Ink.Black, 1.3));
     }
 
     private static void Hour(DayPicturePlot plot, TimeOnly time)

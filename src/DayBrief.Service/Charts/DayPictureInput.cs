@@ -34,7 +34,7 @@ internal sealed record DayPictureInput
 
     public Figures In => new(Unit, Language);
 
-    public double Width { get; init; } = 360;
+    public double Width { get; init; } = TextStyle.PhoneWidth;
 
     public double Height { get; init; } = 250;
 }

@@ -31,7 +31,7 @@ internal sealed record TephigramInput
     public bool SouthernHemisphere { get; init; }
 
     /// <summary>Width of the drawing.</summary>
-    public double Width { get; init; } = 360;
+    public double Width { get; init; } = TextStyle.PhoneWidth;
 
     /// <summary>Height it may take.</summary>
     public double MaxHeight { get; init; } = 420;

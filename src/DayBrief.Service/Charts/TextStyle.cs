@@ -12,9 +12,12 @@ internal enum Anchor
 /// <param name="Size">Font size in drawing units.</param>
 internal sealed record TextStyle(double Size)
 {
-    /// <summary>The least size of a drawing's labels: a drawing 360 wide fills the 358 px that a phone of 390 px leaves it, and
-    /// a label is then still 12 px high.</summary>
+    /// <summary>The least size of a drawing's labels: on the narrowest phone, whose width a drawing fills, a label is still 12 px
+    /// high.</summary>
     public const double Least = 12.1;
+
+    /// <summary>Width of a drawing for a page: that of the narrowest phone, in px.</summary>
+    public const double PhoneWidth = 320;
 
     public bool Bold { get; init; }
 

@@ -28,7 +28,7 @@ internal sealed record ThermalSectionInput
 
     public Figures In => new(Unit, Language);
 
-    public double Width { get; init; } = 360;
+    public double Width { get; init; } = TextStyle.PhoneWidth;
 
     public double Height { get; init; } = 300;
 }

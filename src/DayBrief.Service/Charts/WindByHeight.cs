@@ -16,7 +16,7 @@ internal sealed record WindByHeightInput(IReadOnlyList<WindLevel> Levels)
 
     public bool SouthernHemisphere { get; init; }
 
-    public double Width { get; init; } = 360;
+    public double Width { get; init; } = TextStyle.PhoneWidth;
 }
 
 /// <summary>The wind at one height.</summary>

@@ -55,7 +55,7 @@ public sealed class DayPictureTests
     public void A_gap_in_the_day_stays_a_gap()
     {
         // The line is the only one of this width; two spells, two lines, none over 14:00 to 15:55.
-        var lines = DayPicture.Draw(InventedDays.TwoSpells).Marks.OfType<PathMark>()
+        var lines = DayPicture.Draw(InventedDays.TwoSpells with { Width = 360 }).Marks.OfType<PathMark>()
             .Where(mark => mark is { Stroke.Width: 2.4, Closed: false }).ToArray();
         Assert.Equal(2, lines.Length);
         Assert.True(lines[0].Points[^1].X < lines[1].Points[0].X);
@@ -84,7 +84,7 @@ public sealed class DayPictureTests
     [Fact]
     public void What_lies_above_the_picture_is_said()
     {
-        var texts = DayPicture.Draw(InventedDays.TwoSpells).Marks.OfType<TextMark>().Select(mark => mark.Text).ToArray();
+        var texts = DayPicture.Draw(InventedDays.TwoSpells with { Width = 360 }).Marks.OfType<TextMark>().Select(mark => mark.Text).ToArray();
         Assert.Contains("higher up: 0 °C 10,000 ft, cloud tops 20,300 ft", texts);  // 3050 m and 6200 m
     }
 

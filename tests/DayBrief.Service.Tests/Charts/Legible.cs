@@ -3,8 +3,8 @@ namespace DayBrief.Service.Charts;
 /// <summary>What every drawing must hold to: it can be read on a phone, and no label hides another.</summary>
 internal static class Legible
 {
-    /// <summary>What a phone of 390 px leaves a drawing, which is 360 wide; a label on it is at least 12 px high.</summary>
-    private const double PhoneWidth = 358;
+    /// <summary>What the narrowest phone leaves a drawing, px; how large labels are in a browser: ReadabilityTests.</summary>
+    private const double NarrowestPhone = 320;
 
     public static void Check(Drawing drawing)
     {
@@ -12,7 +12,7 @@ internal static class Legible
         Assert.NotEmpty(texts);
         Assert.NotEqual("", drawing.Title);
         Assert.True(drawing.Description.Length > 40, "the text alternative says something");
-        Assert.All(texts, text => Assert.True(text.Style.Size * Math.Min(1, PhoneWidth / 360) >= 12, $"{text.Text} is set in {text.Style.Size}"));
+        Assert.All(texts, text => Assert.True(text.Style.Size * (NarrowestPhone / TextStyle.PhoneWidth) >= 12, $"{text.Text} is set in {text.Style.Size}"));
         var rooms = texts.Select(text => (text.Text, Boxes: LabelRoom.Boxes(text.At, text.Text, text.Style))).ToArray();
         Assert.All(rooms, room => Assert.All(room.Boxes, box => Assert.True(
             box.Left >= -1.01 && box.Right <= drawing.Width + 1.01 && box.Top >= -2 && box.Bottom <= drawing.Height + 2,

@@ -28,11 +28,12 @@ public sealed class ThermalSectionTests
     [Fact]
     public void The_stated_exaggeration_is_the_drawn_one()
     {
-        var plot = new ThermalSectionPlot(InventedThermals.Leaning);
+        var leaning = InventedThermals.Leaning with { Width = 360 };
+        var plot = new ThermalSectionPlot(leaning);
         var (wide, high) = (plot.X(100) - plot.X(0), plot.Y(0) - plot.Y(100));
         Assert.Equal(plot.Exaggeration, wide / high, tolerance: 1e-9);
         Assert.Contains(
-            ThermalSection.Draw(InventedThermals.Leaning).Marks.OfType<TextMark>(),
+            ThermalSection.Draw(leaning).Marks.OfType<TextMark>(),
             mark => mark.Text == string.Create(System.Globalization.CultureInfo.InvariantCulture, $"widths drawn × {plot.Exaggeration:0.#}"));
     }
 

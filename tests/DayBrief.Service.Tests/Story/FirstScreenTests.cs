@@ -27,6 +27,14 @@ public sealed partial class FirstScreenTests(ServiceHost host)
             "fm35_jackson_20060922_12z", "2006-09-22", "America/Chicago", 32.32, -90.08, 91, 31,
             "METAR KJAN 221153Z 17008KT 10SM SCT020 23/21 A2990",
             "TAF KJAN 221130Z 2212/2312 17010KT P6SM SCT020 FM221600 18016G26KT P6SM BKN035 TEMPO 2219/2223 3SM TSRA BKN025CB FM230200 24012G22KT P6SM SCT040"),
+        ["sterling"] = new(
+            "fm35_sterling_20261006_12z", "2026-10-06", "America/New_York", 38.98, -77.49, 88, 24,
+            "METAR KIAD 061152Z 00000KT 1/4SM FG VV002 11/11 A3002",
+            "TAF KIAD 061130Z 0612/0712 00000KT 1/4SM FG VV002 FM061400 30008KT P6SM SCT030 FM061700 31014G24KT P6SM SCT045 FM062200 32006KT P6SM SKC"),
+        ["idar-oberstein"] = new(
+            "bufr_idar_20150712_05z", "2015-07-12", "Europe/Berlin", 49.69, 7.33, 376, 25,
+            "METAR ETAR 120520Z 24006KT 9999 FEW020 BKN045 15/13 Q1016",
+            "TAF ETAR 120500Z 1206/1306 25008KT 9999 SCT025 BECMG 1209/1211 26015G25KT PROB40 TEMPO 1213/1218 28020G38KT 3000 TSRA BKN015CB"),
     };
 
     public static TheoryData<string, string> Days
@@ -69,9 +77,51 @@ public sealed partial class FirstScreenTests(ServiceHost host)
         var first = all == 0 ? "" : await page.Locator(".dangers").InnerTextAsync();
         foreach (var serious in await page.Locator("#cautions + ul > li.serious strong").AllInnerTextsAsync())
             Assert.Contains(serious.TrimEnd('.'), first, StringComparison.Ordinal);
-        if (all > 3)
-            Assert.Contains($" {all - 3} ", first, StringComparison.Ordinal);
+        // Each of the three has its time before what to do.
+        foreach (var when in await page.Locator(".dangers li .when").AllInnerTextsAsync())
+            Assert.Matches("[0-9]{2}:[0-9]{2}|all day|ganzen Tag|ganztägig", when);
+        if (all <= 3)
+            return;
+        Assert.Contains($" {all - 3} ", first, StringComparison.Ordinal);
+        var others = await page.Locator("#cautions + ul > li.serious").CountAsync() - await page.Locator(".dangers li.serious").CountAsync();
+        if (others > 0)
+            Assert.Matches($" {all - 3} .*\\b{others} ", await page.Locator(".dangers p").InnerTextAsync());
     }
+
+    public static TheoryData<string, string> FiveAscents =>
+        [.. from day in Real.Keys from language in new[] { "en", "de" } select (day, language)];
+
+    /// <summary>When, how high, how strong, what kind, what can hurt me: answered by what is seen without scrolling, by the figures of
+    /// the JSON. The sixth, how to centre, in one line within the next screen.</summary>
+    [Theory]
+    [MemberData(nameof(FiveAscents))]
+    public async Task Five_questions_are_answered_on_the_first_screen_and_the_sixth_on_the_second(string day, string language)
+    {
+        var id = await MadeAsync(Real[day]);
+        var json = await host.Client().GetFromJsonAsync<JsonElement>($"/api/v1/briefs/{id}", Stopping);
+        await using var phone = await Phone.OpenAsync(host, Width, height: Height);
+        await phone.Page.GotoAsync($"/briefs/{id}?language={language}");
+        var seen = await phone.Page.EvaluateAsync<string>(
+            "() => ['.sentence', '.dangers', '.figures'].map(part => document.querySelector(part)).filter(part => part && part.getBoundingClientRect().bottom <= innerHeight).map(part => part.innerText).join('\\n')");
+        var figures = json.GetProperty("figures");
+        if (figures.GetProperty("triggerTime").GetString() is { } first)
+        {
+            Assert.Contains(first[11..16], seen, StringComparison.Ordinal);
+            Assert.Contains(figures.GetProperty("lastThermal").GetString()![11..16], seen, StringComparison.Ordinal);
+            Assert.Matches($"(?m)^{Regex.Escape(Thousands(figures.GetProperty("usableTopAglM").GetDouble() / 0.3048, language))} ft$", seen);
+            Assert.Matches("(?m)^[0-9]+[.,][0-9] kt$", seen);
+            Assert.Matches("(?i)thermals|thermik", seen);
+            await Assertions.Expect(phone.Page.Locator(".centring")).ToBeVisibleAsync();
+            Assert.InRange((await phone.Page.Locator(".centring").BoundingBoxAsync())!.Y, 0, (2 * Height) - 40);
+        }
+
+        foreach (var caution in await phone.Page.Locator("#cautions + ul > li.serious strong").AllInnerTextsAsync())
+            Assert.Contains(caution.TrimEnd('.'), seen, StringComparison.Ordinal);
+    }
+
+    /// <summary>To the nearest hundred feet, as everywhere; worked out here.</summary>
+    private static string Thousands(double feet, string language) =>
+        (100 * Math.Round(feet / 100)).ToString("#,0", System.Globalization.CultureInfo.InvariantCulture).Replace(",", language == "de" ? "." : ",", StringComparison.Ordinal);
 
     /// <summary>How to centre today, one screen later at most.</summary>
     [Fact]

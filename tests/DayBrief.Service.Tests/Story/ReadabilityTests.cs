@@ -27,6 +27,28 @@ public sealed class ReadabilityTests(ServiceHost host)
         }
     }
 
+    /// <summary>Labels of drawings as the browser sets them: at least 12 px on a common phone and on the narrowest, in both languages.</summary>
+    [Theory]
+    [InlineData(320)]
+    [InlineData(390)]
+    public async Task Labels_of_drawings_are_at_least_12_px(int width)
+    {
+        await using var phone = await Phone.OpenAsync(host, width);
+        foreach (var path in new[] { "/briefs/demo-thunder", "/briefs/demo-short?language=de&units=metric" })
+        {
+            await LoadAsync(phone, path);
+            await Assertions.Expect(phone.Page.Locator("svg#plan, figure svg").Nth(1)).ToBeVisibleAsync();
+            var small = await phone.Page.EvaluateAsync<string[]>(
+                """
+                () => [...document.querySelectorAll("main svg text")]
+                  .map(it => [it.textContent, parseFloat(getComputedStyle(it).fontSize) * Math.hypot(it.ownerSVGElement.getScreenCTM().a, it.ownerSVGElement.getScreenCTM().b)])
+                  .filter(([, size]) => size < 12).map(([text, size]) => `${text}: ${size}`)
+                """);
+            Assert.True(small.Length == 0, $"{path}: {string.Join('\n', small)}");
+            Assert.True(await phone.Page.EvaluateAsync<int>("document.documentElement.scrollWidth") <= width, $"{path} scrolls sideways");
+        }
+    }
+
     /// <summary>Links within a sentence are as high as its line, as 2.5.8 allows.</summary>
     [Fact]
     public async Task Every_target_is_large_enough_for_a_thumb()

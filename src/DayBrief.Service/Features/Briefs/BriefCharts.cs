@@ -13,7 +13,7 @@ internal static class BriefCharts
     /// <param name="width">Width of the drawing.</param>
     /// <param name="height">Its height.</param>
     /// <param name="now">When it is looked at, to be marked; null for what is kept or printed.</param>
-    public static Drawing Day(MadeBrief made, Reader reader, double width = 360, double height = 250, DateTimeOffset? now = null)
+    public static Drawing Day(MadeBrief made, Reader reader, double width = TextStyle.PhoneWidth, double height = 250, DateTimeOffset? now = null)
     {
         var (brief, day) = (made.Brief, made.Brief.Day);
         var band = day.UsableTopBand;
@@ -43,7 +43,7 @@ internal static class BriefCharts
         });
     }
 
-    public static Drawing Ascent(Brief brief, Reader reader, double width = 360) => Tephigram.Draw(new()
+    public static Drawing Ascent(Brief brief, Reader reader, double width = TextStyle.PhoneWidth) => Tephigram.Draw(new()
     {
         Analysis = brief.Ascent,
         Stages = [.. Stages(brief, reader)],
@@ -55,7 +55,7 @@ internal static class BriefCharts
         Width = width,
     });
 
-    public static Drawing Winds(Brief brief, Reader reader, double width = 360) => WindByHeight.Draw(
+    public static Drawing Winds(Brief brief, Reader reader, double width = TextStyle.PhoneWidth) => WindByHeight.Draw(
         new([.. WindTable.Rows(brief, reader).Select(row => new WindLevel(row.Height.Metres, row.Wind))])
         {
             Unit = reader.Drawn,

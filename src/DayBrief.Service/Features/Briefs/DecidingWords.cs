@@ -33,7 +33,7 @@ internal static class DecidingWords
         var said = deciding
             .Where(caution => Array.IndexOf(Kinds, caution.Kind) >= 0 && !Told(caution.Kind, kinds))
             .OrderBy(caution => Array.IndexOf(Kinds, caution.Kind))
-            .Select(caution => Clause(caution, reader)).OfType<string>();
+            .Select(caution => Clause(brief, caution, reader)).OfType<string>();
         var none = brief.Day is { MaxUsableTop: not null, NoUsableThermalProbability: >= NoneFrom and { } chance }
             ? new[] { reader.Say($"a chance of {Math.Round(100 * chance):0} % that none comes") }
             : [];
@@ -49,9 +49,12 @@ internal static class DecidingWords
         _ => false,
     };
 
-    private static string? Clause(RankedCaution caution, Reader reader)
+    private static string? Clause(Brief brief, RankedCaution caution, Reader reader)
     {
         var (hazard, time) = (caution.Lead, CautionLine.Of(caution, reader).Time);
+        // A time before the thermals, told after theirs, reads as a mistake.
+        if (caution.Kind == HazardKind.Overdevelopment && hazard.Source is null && hazard.From < brief.Day.Times.FirstUsable)
+            time = reader["from the first thermal on"];
         return caution.Kind switch
         {
             HazardKind.Thunder => reader.Say($"thunder {time}"),

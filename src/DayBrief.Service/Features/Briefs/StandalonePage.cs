@@ -9,7 +9,7 @@ internal static class StandalonePage
 {
     private const string Link = "<link rel=\"stylesheet\" href=\"/daybrief.css\" />";
 
-    public static async Task<string> RenderAsync(MadeBrief made, Reader reader, DateTimeOffset now)
+    public static async Task<string> RenderAsync(MadeBrief made, Reader reader, DateTimeOffset now, object? technique = null)
     {
         await using var services = new ServiceCollection().BuildServiceProvider();
         await using var renderer = new HtmlRenderer(services, NullLoggerFactory.Instance);
@@ -21,6 +21,7 @@ internal static class StandalonePage
                 [nameof(PhonePage.For)] = reader,
                 [nameof(PhonePage.Now)] = now,
                 [nameof(PhonePage.Kept)] = true,
+                [nameof(PhonePage.Technique)] = technique,
             }));
             return page.ToHtmlString();
         });

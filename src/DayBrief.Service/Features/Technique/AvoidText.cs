@@ -30,8 +30,8 @@ internal static class AvoidText
     {
         var what = cost.What switch
         {
-            "+5 kt" => say["5 kt too fast"],
-            "+10 kt" => say["10 kt too fast"],
+            "+5 kt" => say.Say($"{say.Faster(5)} too fast"),
+            "+10 kt" => say.Say($"{say.Faster(10)} too fast"),
             "+5°" => say["5° too much bank at the same speed, which is too near the stall"],
             "-5°" => say["5° too little bank"],
             _ => say["A slow roll"],

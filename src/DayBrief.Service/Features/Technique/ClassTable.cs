@@ -6,7 +6,7 @@ namespace DayBrief.Service.Features.Technique;
 internal static class ClassTable
 {
     public static IReadOnlyList<string> Head(Measures say) =>
-        [say["Glider"], say["Circle"], say["A turn"], say["Roll out after"], say["5 kt too fast costs"]];
+        [say["Glider"], say["Circle"], say["A turn"], say["Roll out after"], say.Say($"{say.Faster(5)} too fast costs")];
 
     public static IEnumerable<IReadOnlyList<string>> Rows(TechniqueFacts facts)
     {

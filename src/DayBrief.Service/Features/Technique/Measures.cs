@@ -38,5 +38,8 @@ internal sealed record Measures(Figures Figures)
 
     public string Speed(double metresPerSecond) => Figures.Speed(metresPerSecond);
 
+    /// <summary>A difference of speed that the study counts in knots, in the reader's unit.</summary>
+    public string Faster(double knots) => Speed(Units.Speed.FromKnots(knots).MetresPerSecond);
+
     public string Vertical(double metresPerSecond) => Figures.Vertical(metresPerSecond);
 }

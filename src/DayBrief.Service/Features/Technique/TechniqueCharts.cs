@@ -8,7 +8,7 @@ namespace DayBrief.Service.Features.Technique;
 /// <summary>Plan and section of today's thermal with the reader's circle in it.</summary>
 internal static class TechniqueCharts
 {
-    public static Drawing Plan(Thermal thermal, CentringResult study, Wind? wind, Figures figures, double width = 360)
+    public static Drawing Plan(Thermal thermal, CentringResult study, Wind? wind, Figures figures, double width = TextStyle.PhoneWidth)
     {
         var circle = study.Circle;
         var updraft = thermal.At(thermal.Height);

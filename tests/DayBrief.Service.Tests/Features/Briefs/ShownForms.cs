@@ -3,6 +3,7 @@ using System.Net;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using DayBrief.Service.Features.Briefs.Sheet;
+using DayBrief.Service.Features.Technique;
 using DayBrief.Service.Languages;
 
 namespace DayBrief.Service.Features.Briefs;
@@ -10,6 +11,9 @@ namespace DayBrief.Service.Features.Briefs;
 /// <summary>The forms of one brief as a reader gets them, read back: page, sheet and JSON.</summary>
 internal sealed partial class ShownForms
 {
+    /// <summary>Few encounters: what is said must agree whatever it is.</summary>
+    private static readonly TechniqueDesk Desk = new() { Encounters = 64 };
+
     private ShownForms(MadeBrief made, Reader reader, string page)
     {
         (Reader, Html) = (reader, page);
@@ -47,7 +51,8 @@ internal sealed partial class ShownForms
     public static async Task<ShownForms> OfAsync(MadeBrief made, string language, string units)
     {
         var reader = Reader.Of(made.Brief.Site, units, Language.Named(language));
-        return new(made, reader, await StandalonePage.RenderAsync(made, reader, made.Brief.PreparedAt));
+        var technique = TechniqueView.Now(made.Brief, new(), reader.Figures, Desk);
+        return new(made, reader, await StandalonePage.RenderAsync(made, reader, made.Brief.PreparedAt, technique));
     }
 
     /// <summary>A figure as this reader's language writes it.</summary>
@@ -58,7 +63,7 @@ internal sealed partial class ShownForms
         : new() { NumberDecimalSeparator = ".", NumberGroupSeparator = "," };
 
     /// <summary>Also the mark of the hour that it is now, which only one row shows.</summary>
-    [GeneratedRegex("<(style|script|svg)[^>]*>.*?</\\1>|<span class=\"now\">[^<]*</span>|<[^>]+>", RegexOptions.Singleline)]
+    [GeneratedRegex("<(style|script|svg|select)[^>]*>.*?</\\1>|<span class=\"now\">[^<]*</span>|<[^>]+>", RegexOptions.Singleline)]
     private static partial Regex Tags();
 
     [GeneratedRegex("<span class=\"value\">([^<]*)</span>")]
