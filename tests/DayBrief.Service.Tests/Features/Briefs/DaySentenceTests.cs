@@ -48,6 +48,17 @@ public sealed class DaySentenceTests
         Assert.Contains("clouds too tall from ", sentence, StringComparison.Ordinal);
     }
 
+    /// <summary>Seen: "thermals from 11:15 …; clouds too tall from 09:45".</summary>
+    [Fact]
+    public void Clouds_that_grow_before_the_first_usable_thermal_are_told_from_it_on()
+    {
+        var windy = Prepared("strong-wind-streets.json", new(2026, 4, 3), 12);
+        var early = windy.Day.Times.FirstUsable!.Value.AddHours(-1);
+        var sentence = Of(windy with { Day = windy.Day with { Cloud = windy.Day.Cloud with { Overdevelopment = early } } });
+        Assert.Contains("clouds too tall from the first thermal on", sentence, StringComparison.Ordinal);
+        Assert.DoesNotContain($"{early:HH:mm}", sentence, StringComparison.Ordinal);
+    }
+
     /// <summary>The knots say how strong; no ladder of adjectives.</summary>
     [Theory]
     [InlineData("broad-post-frontal.txt", 5, 21, 17)]
