@@ -17,8 +17,8 @@ public sealed record Brief
     /// <summary>Who prepared it.</summary>
     public string? PreparedBy { get; init; }
 
-    /// <summary>When.</summary>
-    public required DateTimeOffset PreparedAt { get; init; }
+    /// <summary>When; null when nobody says so.</summary>
+    public required DateTimeOffset? PreparedAt { get; init; }
 
     /// <summary>The ascent and what it tells by itself.</summary>
     public required SoundingAnalysis Ascent { get; init; }
@@ -39,7 +39,7 @@ public sealed record Brief
     public required ConvectiveDay Day { get; init; }
 
     /// <summary>How old the ascent is at a moment; null when it does not say when it was made.</summary>
-    public TimeSpan? AscentAgeAt(DateTimeOffset moment) => moment - AscentValidAt;
+    public TimeSpan? AscentAgeAt(DateTimeOffset? moment) => moment - AscentValidAt;
 
     /// <summary>Greatest usable height above the field.</summary>
     public Height? UsableTop => Day.MaxUsableTop;

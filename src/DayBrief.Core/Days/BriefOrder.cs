@@ -27,8 +27,8 @@ public sealed record BriefOrder
     /// <summary>Who prepares it.</summary>
     public string? PreparedBy { get; init; }
 
-    /// <summary>When it is prepared.</summary>
-    public required DateTimeOffset PreparedAt { get; init; }
+    /// <summary>When it is prepared; null when nobody says so.</summary>
+    public required DateTimeOffset? PreparedAt { get; init; }
 
     /// <summary>Nobody waits for it any more.</summary>
     public CancellationToken Stopping { get; init; }

@@ -56,7 +56,7 @@ public static class CautionTable
         (HazardKind.Gusts, new("gusts", new(Harm.Accident, Chance.Possible), "gusts 10 kt or more above the mean", "[WMO306] FM 15 reports them from there")),
         (HazardKind.SurfaceWind, new("surface-wind", new(Harm.Damage, Chance.Likely), "wind or gusts of 15 kt or more; not where a limit of wind or gusts is passed", Practice)),
         (HazardKind.Crosswind, new("crosswind", new(Harm.Damage, Chance.Likely), "per runway: wind (gusts where there are some) across it above the site's lowest limit by experience; 8 kt or more where the site states none. It ends flying where a limit is passed on every runway; where the site states none, with a mean of more than 15 kt or gusts of more than 25 kt across every runway. Not known where the direction varies", "limit: the site; 8 kt: [FAA-25] ch. 11; 15 and 25 kt practice")),
-        (HazardKind.WindAloft, new("wind-aloft", new(Harm.Accident, Chance.Likely), "mean of 25 kt, or shear of 4 kt per 1000 ft, in the layer; or thermals that lean by 45° or more", Practice)),
+        (HazardKind.WindAloft, new("wind-aloft", new(Harm.Accident, Chance.Likely), "mean of 25 kt, or shear of 4 kt per 1000 ft, in the layer", Practice)),
         (HazardKind.WindGradient, new("wind-gradient", new(Harm.Accident, Chance.Possible), "the ascent's wind changes by 10 kt or more from the ground to 100 m, and it reports a level between 30 and 200 m; until thermals stir the layer", Practice)),
     ];
 

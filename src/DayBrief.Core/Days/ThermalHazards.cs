@@ -30,7 +30,7 @@ internal static class ThermalHazards
     public static IEnumerable<Hazard?> Of(Brief brief)
     {
         var (day, flyable) = (brief.Day, brief.Day.Times.FirstUsable is not null);
-        yield return day.Wind is { } aloft && (aloft.TooMuch || aloft.LeanDegrees >= LeanDegrees)
+        yield return day.Wind is { TooMuch: true } aloft
             ? Daylight.WithThermals(brief, new(HazardKind.WindAloft, aloft.Mean.Speed.MetresPerSecond) { Beside = aloft.LeanDegrees >= LeanDegrees ? aloft.LeanDegrees : null })
             : null;
         if (!flyable)

@@ -30,7 +30,7 @@ internal static class TypeAssessment
         if (criteria[0].Kind != kind)
             reasons.Add(Phrase.Of($"It takes {score.LiftMin:0} min of sun to lift the top by {Lift:length}."));
         if (leaning)
-            reasons.Add(Phrase.Of($"Leaning: the shear tilts them by {wind!.LeanDegrees:0}°."));
+            reasons.Add(Phrase.Of($"Bent: the shear tilts foot and head by {wind!.LeanDegrees:0}°."));
         if (wind is { StreetsLikely: true, StreetSpacing: { } spacing })
             reasons.Add(Phrase.Of($"In streets: about {spacing:distance} apart, along {Rounding.Direction(wind.Mean.FromDegrees):000}°."));
         if (cap is not null)

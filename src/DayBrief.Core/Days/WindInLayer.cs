@@ -29,7 +29,8 @@ public sealed record WindInLayer
     /// <summary>Distance between streets; null when none are likely.</summary>
     public Height? StreetSpacing { get; init; }
 
-    /// <summary>How far the axis of a thermal leans from the vertical, degrees, by the shear across it while it rises.</summary>
+    /// <summary>How far foot and head of a thermal bend from the vertical at most, degrees, by the shear across it while it rises; between them
+    /// the column drifts upright.</summary>
     public double? LeanDegrees { get; init; }
 
     /// <summary>How far a thermal moves with the wind in 10 minutes.</summary>

@@ -7,14 +7,15 @@ namespace DayBrief.Service.Charts;
 /// <summary>Writes drawings as PDF, a page each: vector lines, selectable text, fonts embedded.</summary>
 internal static class PdfWriter
 {
-    public static byte[] Write(string title, string author, DateTimeOffset created, params IReadOnlyList<Drawing> pages)
+    public static byte[] Write(string title, string author, DateTimeOffset? created, params IReadOnlyList<Drawing> pages)
     {
         Typeface.Register();
         using var document = new PdfDocument();
         document.Info.Title = title;
         document.Info.Author = author;
         document.Info.Creator = "DayBrief";
-        document.Info.CreationDate = created.UtcDateTime;
+        if (created is { } moment)
+            document.Info.CreationDate = moment.UtcDateTime;
         foreach (var drawing in pages)
         {
             var page = document.AddPage();

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text.Json;
 using DayBrief.Days;
+using DayBrief.Flight.Gliders;
 using DayBrief.Service.Features.Briefs;
 using DayBrief.Service.Features.Sites;
 using DayBrief.Service.Features.Technique;
@@ -15,13 +16,15 @@ internal static class BriefCommand
     private static readonly Option<string?> HtmlOut = new("--html") { Description = "Write the phone page, complete in one file.", HelpName = "OUT" };
     private static readonly Option<string?> JsonOut = new("--json") { Description = "Write the brief as JSON.", HelpName = "OUT" };
     private static readonly Option<string?> PreparedBy = new("--prepared-by") { Description = "Who prepares it.", HelpName = "NAME" };
+    private static readonly Option<DateTimeOffset?> PreparedAt = new("--prepared-at") { Description = "When it is prepared; without it the brief says that this is not known.", HelpName = "YYYY-MM-DDTHH:MMZ" };
+    private static readonly Option<string> Flown = new("--glider") { Description = "What page and PDF tell each group how to fly (default trainer); the JSON has all classes.", HelpName = "CLASS", DefaultValueFactory = _ => "trainer" };
 
     public static Command Create()
     {
         var options = new DayOptions();
         var command = new Command("brief", "Make the brief; write it to the files named, or as JSON to standard output.");
         options.AddTo(command);
-        foreach (var option in new[] { PdfOut, HtmlOut, JsonOut, PreparedBy })
+        foreach (var option in new Option[] { PdfOut, HtmlOut, JsonOut, PreparedBy, PreparedAt, Flown })
             command.Add(option);
         command.SetAction((parsed, stopping) =>
             CommandInput.RefusableAsync(parsed, options.Path(parsed), () => RunAsync(options, parsed, stopping)));
@@ -32,11 +35,16 @@ internal static class BriefCommand
     {
         var made = await MakeAsync(options, parsed, stopping);
         var reader = Reader.Of(made.Brief.Site, language: Languages.Language.Named(made.Brief.Site.Language));
-        var json = JsonSerializer.Serialize(BriefJson.WithTechnique(made, new TechniqueDesk(), stopping), Json.Indented);
+        var desk = new TechniqueDesk();
+        var json = JsonSerializer.Serialize(BriefJson.WithTechnique(made, desk, stopping), Json.Indented);
+        var glider = GenericGlider.Named(parsed.GetValue(Flown)) ?? default;
+        var groups = Enum.GetValues<Experience>()
+            .Select(group => TechniqueView.Now(made.Brief, new() { Experience = group, Glider = glider }, reader.Figures, desk, stopping)).OfType<TechniqueView>().ToArray();
+        var now = made.Inputs.PreparedAt;
         if (parsed.GetValue(PdfOut) is { } pdf)
-            await File.WriteAllBytesAsync(pdf, PrintBrief.Pdf(made, BriefSheet.Draw(made, reader, address: null, made.Brief.PreparedAt)), stopping);
+            await File.WriteAllBytesAsync(pdf, PrintBrief.Pdf(made, [BriefSheet.Draw(made, reader, address: null, now), .. groups.Select(view => PrintTechnique.Draw(made, view, now, reader))]), stopping);
         if (parsed.GetValue(HtmlOut) is { } html)
-            await File.WriteAllTextAsync(html, await StandalonePage.RenderAsync(made, reader, made.Brief.PreparedAt), stopping);
+            await File.WriteAllTextAsync(html, await StandalonePage.RenderAsync(made, reader, now, groups: groups), stopping);
         if (parsed.GetValue(JsonOut) is { } file)
             await File.WriteAllTextAsync(file, json, stopping);
         if (parsed.GetValue(PdfOut) is null && parsed.GetValue(HtmlOut) is null && parsed.GetValue(JsonOut) is null)
@@ -52,8 +60,7 @@ internal static class BriefCommand
         {
             ValidAt = sounding.Source.ValidAt ?? sounding.Source.DayAndHour?.LatestUpTo(date),
         });
-        // The time of preparation is the ascent's, so that the same input makes the same file.
-        var preparedAt = sounding.Source.ValidAt ?? new DateTimeOffset(date, TimeOnly.MinValue, TimeSpan.Zero);
+        var preparedAt = parsed.GetValue(PreparedAt);
         var brief = Brief.Prepare(new()
         {
             Sounding = sounding,
@@ -69,7 +76,8 @@ internal static class BriefCommand
             Site = SiteJson.Of(site),
             Date = date,
             PreparedBy = parsed.GetValue(PreparedBy),
-            PreparedAt = preparedAt,
+            // Where nobody says when, the page is drawn as of its ascent, and tells no time of preparation.
+            PreparedAt = preparedAt ?? sounding.Source.ValidAt ?? new DateTimeOffset(date, TimeOnly.MinValue, TimeSpan.Zero),
             Assumptions = options.Assumed(parsed),
         };
         return new(null, inputs, brief);

@@ -53,7 +53,6 @@ public sealed class HazardTableTests
         ["crosswind along"] = (HazardKind.Crosswind, Runway(Wind(14, from: 240), 240), Runway(Wind(14, from: 280), 240)),
         ["crosswind limit"] = (HazardKind.Crosswind, Runway(Limits(Across(12), Wind(12, from: 330)), 240), Runway(Limits(Across(12), Wind(12.2, from: 330)), 240)),
         ["wind aloft"] = (HazardKind.WindAloft, Quiet with { Aloft = Aloft(false) }, Quiet with { Aloft = Aloft(true) }),
-        ["leaning thermals"] = (HazardKind.WindAloft, Quiet with { Aloft = Aloft(false) with { LeanDegrees = 44.9 } }, Quiet with { Aloft = Aloft(false) with { LeanDegrees = 45 } }),
         ["wind gradient"] = (HazardKind.WindGradient, Aloft(4, (100, 13.9)), Aloft(4, (100, 14))),
         ["wind gradient, not from far above"] = (HazardKind.WindGradient, Aloft(4, (1000, 40)), Aloft(4, (100, 15), (1000, 40))),
         ["low cloud by the day"] = (HazardKind.LowCloud, Clouds(new() { FirstBase = Height.FromFeet(2000), Reasons = [] }), Clouds(new() { FirstBase = Height.FromFeet(1999), Reasons = [] })),

@@ -1,6 +1,8 @@
 using System.Diagnostics;
+using System.Net;
 using System.Net.Sockets;
 using System.Text.Json;
+using UglyToad.PdfPig;
 
 namespace DayBrief.Service.Commands;
 
@@ -150,10 +152,34 @@ public sealed class VerbsTests
         var first = await RunAsync([.. args, "--pdf", Out("a.pdf"), "--html", Out("a.html"), "--json", Out("a.json")]);
         var second = await RunAsync([.. args, "--html", Out("b.html"), "--json", Out("b.json")]);
         Assert.Equal((0, 0), (first.Exit, second.Exit));
-        Assert.Equal("%PDF"u8.ToArray(), File.ReadAllBytes(Out("a.pdf"))[..4]);
         Assert.Equal(File.ReadAllText(Out("a.json")), File.ReadAllText(Out("b.json")));
         Assert.Equal(File.ReadAllText(Out("a.html")), File.ReadAllText(Out("b.html")));
+        var (pdf, html) = (PdfText(Out("a.pdf")), WebUtility.HtmlDecode(File.ReadAllText(Out("a.html"))));
+        var brief = JsonDocument.Parse(File.ReadAllText(Out("a.json"))).RootElement;
+        // Each group's line to carry, with its bank and speed, stands in all three.
+        var lines = brief.GetProperty("technique").GetProperty("groups").EnumerateArray()
+            .Where(group => group.GetProperty("glider").GetString() == "trainer").Select(group => group.GetProperty("line").GetString()!).ToArray();
+        Assert.Equal(3, lines.Length);
+        Assert.All(lines, line => Assert.Contains(line, html, StringComparison.Ordinal));
+        Assert.All(lines, line => Assert.Contains(string.Concat(line.Split()), pdf, StringComparison.Ordinal));
+        Assert.Contains("<style>", html, StringComparison.Ordinal);
+        Assert.DoesNotContain("rel=\"stylesheet\"", html, StringComparison.Ordinal);
+        // Nobody said when it was prepared: no form says a time.
+        Assert.Equal(JsonValueKind.Null, brief.GetProperty("preparedAt").ValueKind);
+        Assert.Contains("When it was prepared is not known.", html, StringComparison.Ordinal);
+        Assert.Contains("Whenitwaspreparedisnotknown.", pdf, StringComparison.Ordinal);
+        Assert.DoesNotContain("Prepared", html[html.IndexOf("<main", StringComparison.Ordinal)..], StringComparison.Ordinal);
+        var told = await RunAsync([.. args[..^4], "--max-temperature", "5", "--ensemble", "0", "--prepared-at", "2026-05-21T05:40Z", "--prepared-by", "A. Tester", "--html", Out("c.html")]);
+        Assert.Equal(0, told.Exit);
+        Assert.Contains("Prepared by A. Tester, Thu 21 May 2026 06:40.", WebUtility.HtmlDecode(File.ReadAllText(Out("c.html"))), StringComparison.Ordinal);
         Directory.Delete(folder, recursive: true);
+    }
+
+    /// <summary>All its letters, without spaces.</summary>
+    private static string PdfText(string path)
+    {
+        using var pdf = PdfDocument.Open(path);
+        return string.Concat(pdf.GetPages().SelectMany(page => page.GetWords()).Select(word => word.Text));
     }
 
     /// <summary>An ascent without a time is told, and can be given one; one that says its time is not overruled.</summary>

@@ -17,7 +17,7 @@ internal sealed record BriefJson
 
     public required string? PreparedBy { get; init; }
 
-    public required DateTimeOffset PreparedAt { get; init; }
+    public required DateTimeOffset? PreparedAt { get; init; }
 
     public required bool Demonstration { get; init; }
 

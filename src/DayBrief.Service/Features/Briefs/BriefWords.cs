@@ -43,7 +43,9 @@ internal static class PreparedWords
                 + (now > revision.SignedAt.AddMinutes(1) ? reader.Say($", {reader.Duration(now - revision.SignedAt)} ago.") : ".");
         }
 
-        var at = reader.DateAndTime(made.Brief.PreparedAt);
+        if (made.Brief.PreparedAt is not { } prepared)
+            return made.Brief.PreparedBy is { } name ? reader.Say($"Prepared by {name}; when is not known.") : reader["When it was prepared is not known."];
+        var at = reader.DateAndTime(prepared);
         if (made.Inputs.Demonstration)
             return reader.Say($"Prepared for demonstration, {at}.");
         return made.Brief.PreparedBy is not { } by ? reader.Say($"Prepared {at}.") : reader.Say($"Prepared by {by}, {at}.");
@@ -58,7 +60,7 @@ internal static class AscentWords
         var (brief, source) = (made.Brief, made.Brief.Ascent.Sounding.Source);
         var where = source.Station is { } station ? reader.Say($"Station {station}") : reader["Station not known"];
         var when = brief.AscentValidAt is { } valid
-            ? $"{reader.DateAndTime(valid)}, {Age(brief, now, made.Inputs.Demonstration, reader)}"
+            ? $"{reader.DateAndTime(valid)}{(brief.PreparedAt is null ? "" : $", {Age(brief, now, made.Inputs.Demonstration, reader)}")}"
             : reader["time not known"];
         var far = brief.AscentDistanceKm is { } km ? reader.Say($"{Math.Round(km):0} km from the field") : reader["distance not known"];
         var launched = source.LaunchTime is { } launch ? reader.Say($"; launched {launch:HH:mm} UTC") : "";

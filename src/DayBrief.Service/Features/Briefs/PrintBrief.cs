@@ -18,8 +18,8 @@ internal static class PrintBrief
     /// <summary>Where a sheet leads: to what holds for the field whenever somebody looks, not to the one brief that was printed.</summary>
     internal static string PathOf(MadeBrief made) => $"/fields/{Uri.EscapeDataString(made.Brief.Site.Id)}";
 
-    internal static byte[] Pdf(MadeBrief made, Drawing sheet) => PdfWriter.Write(
-        sheet.Title, made.Brief.PreparedBy ?? "DayBrief", made.Brief.PreparedAt, sheet);
+    internal static byte[] Pdf(MadeBrief made, params IReadOnlyList<Drawing> pages) => PdfWriter.Write(
+        pages[0].Title, made.Brief.PreparedBy ?? "DayBrief", made.Brief.PreparedAt, pages);
 
     private static IResult ShowSheet(string id, BriefDesk desk, PublicAddress address, HttpRequest request, string? units)
     {

@@ -48,13 +48,16 @@ internal static class PrintTechnique
         var pilot = Pilot.Of(request);
         var reader = Reader.Of(made.Brief.Site, UnitsChoice.Of(request), Language.Of(request, made.Brief.Site.Language));
         var view = TechniqueView.For(made.Brief, pilot, reader.Figures, technique, jobs);
-        return view is { Facts: not null } or { TooLow: true }
-            ? VoidStamp.Over(TechniqueSheet.Draw(
-                view,
-                reader.Say($"How to fly it: {made.Brief.Site.Name}"),
-                reader.Say($"{reader.Date(made.Brief.Date)}, for a {GliderText.Name(pilot.Glider, reader.Language)}, variometer {pilot.Variometer.LagS:0.#} s."),
-                BriefBanners.Of(made, now, reader).Select(banner => banner.Text),
-                reader[Advice.Standing]), made, now, reader)
-            : null;
+        return view is { Facts: not null } or { TooLow: true } ? Draw(made, view, now, reader) : null;
     }
+
+    /// <summary>The page for the pilot of a view that is computed.</summary>
+    internal static Drawing Draw(MadeBrief made, TechniqueView view, DateTimeOffset now, Reader reader) => VoidStamp.Over(
+        TechniqueSheet.Draw(
+            view,
+            reader.Say($"How to fly it: {made.Brief.Site.Name}"),
+            reader.Say($"{reader.Date(made.Brief.Date)}, {PilotText.Group(view.Pilot, reader.Language)}, for a {GliderText.Name(view.Pilot.Glider, reader.Language)}, variometer {view.Pilot.Variometer.LagS:0.#} s."),
+            BriefBanners.Of(made, now, reader).Select(banner => banner.Text),
+            reader[Advice.Standing]),
+        made, now, reader);
 }

@@ -9,6 +9,20 @@ internal static class TechniqueSheet
     private const double Size = 10.5;
     private const double Gap = 22;
     private const double Column = (SheetSurface.Inner - Gap) / 2;
+    private const double TitleHeight = 16;
+
+    /// <summary>Sizes of the words, the largest that fits first.</summary>
+    private static readonly double[] Sizes = [Size, 9.8, 9.2];
+
+    private const double LineGap = 2;
+    private const double BlockGap = 7;
+    private const double PictureGap = 8;
+
+    /// <summary>Below this share of its size a picture's words are no longer read: left out.</summary>
+    private const double LeastShare = 0.6;
+
+    /// <summary>Lowest line above the foot.</summary>
+    private const double Floor = SheetSurface.Bottom - 26;
     private const double RightLeft = SheetSurface.Left + Column + Gap;
 
     public static Drawing Draw(TechniqueView view, string title, string subtitle, IEnumerable<string> banners, string advice)
@@ -46,13 +60,20 @@ internal static class TechniqueSheet
         sheet.Paragraph(CarryText.Of(facts), 14, bold: true);
         Classes(sheet, facts);
         var top = sheet.Y + 15;
-        var left = Block(sheet, SheetSurface.Left, top, say["Finding it"], TechniqueText.Find(facts));
-        left = Block(sheet, SheetSurface.Left, left, say["Centring it"], TechniqueText.Centre(facts));
-        left = Place(sheet, SheetSurface.Left, left, TechniqueCharts.Plan(facts.Thermal, facts.Study, facts.Brief.Day.Wind?.Mean, facts.Measures.Figures));
-        left = Block(sheet, SheetSurface.Left, left, say["When to leave"], TechniqueText.Leave(facts));
-        var right = Block(sheet, RightLeft, top, say["Holding it"], TechniqueText.Hold(facts));
-        right = Place(sheet, RightLeft, right, TechniqueCharts.Section(facts));
-        right = Block(sheet, RightLeft, right, say["What not to do, and what it costs today"], AvoidText.Of(facts.Study, facts.Measures));
+        (string Title, string[] Lines) find = (say["Finding it"], [.. TechniqueText.Find(facts)]);
+        (string Title, string[] Lines) centre = (say["Centring it"], [.. TechniqueText.Centre(facts)]);
+        (string Title, string[] Lines) leave = (say["When to leave"], [.. TechniqueText.Leave(facts)]);
+        (string Title, string[] Lines) hold = (say["Holding it"], [.. TechniqueText.Hold(facts)]);
+        (string Title, string[] Lines) avoid = (say["What not to do, and what it costs today"], [.. AvoidText.Of(facts.Study, facts.Measures)]);
+        // Words before pictures: a picture takes the room that they leave it.
+        var size = Sizes.Cast<double?>().FirstOrDefault(size => Floor - top >= Math.Max(Heights(size!.Value, find, centre, leave), Heights(size.Value, hold, avoid))) ?? Sizes[^1];
+        var (leftRoom, rightRoom) = (Floor - top - Heights(size, find, centre, leave), Floor - top - Heights(size, hold, avoid));
+        var left = Block(sheet, SheetSurface.Left, Block(sheet, SheetSurface.Left, top, size, find), size, centre);
+        left = Place(sheet, SheetSurface.Left, left, leftRoom, TechniqueCharts.Plan(facts.Thermal, facts.Study, facts.Brief.Day.Wind?.Mean, facts.Measures.Figures));
+        left = Block(sheet, SheetSurface.Left, left, size, leave);
+        var right = Block(sheet, RightLeft, top, size, hold);
+        right = Place(sheet, RightLeft, right, rightRoom, TechniqueCharts.Section(facts));
+        right = Block(sheet, RightLeft, right, size, avoid);
         if (facts.Pilot.Experience != Experience.BeforeSolo)
             Swing(sheet, left < right ? SheetSurface.Left : RightLeft, Math.Min(left, right), facts);
     }
@@ -71,27 +92,32 @@ internal static class TechniqueSheet
         }
     }
 
-    private static double Block(SheetSurface sheet, double x, double y, string title, IEnumerable<string> lines)
+    private static double Heights(double size, params (string Title, string[] Lines)[] blocks) =>
+        blocks.Sum(block => TitleHeight + block.Lines.Sum(line => SheetSurface.ColumnHeight(Column, size, line) + LineGap) + BlockGap);
+
+    private static double Block(SheetSurface sheet, double x, double y, double size, (string Title, string[] Lines) block)
     {
-        sheet.Drawing.Text(x, y, title, new TextStyle(13) { Bold = true });
-        y += 16;
-        foreach (var line in lines)
-            y = sheet.Column(x, y, Column, Size, line) + 2;
-        return y + 7;
+        sheet.Drawing.Text(x, y, block.Title, new TextStyle(13) { Bold = true });
+        y += TitleHeight;
+        foreach (var line in block.Lines)
+            y = sheet.Column(x, y, Column, size, line) + LineGap;
+        return y + BlockGap;
     }
 
     /// <summary>The table that the words about a large swing name, as far down as the sheet has room.</summary>
     private static void Swing(SheetSurface sheet, double x, double y, TechniqueFacts facts)
     {
         const double Row = 12;
-        double[] edges = [0.16, 0.34, 0.48, 0.60, 1];
+        double[] edges = [0.17, 0.40, 0.56, 0.69, 1];
         var head = SwingText.Head(facts.Measures);
+        if (y + TitleHeight + (2 * Row) > Floor)
+            return;
         sheet.Drawing.Text(x, y, facts.Measures["What the swing tells"], new TextStyle(13) { Bold = true });
-        y += 16;
+        y += TitleHeight;
         // The first row is the centred circle.
         foreach (var (cells, bold) in SwingText.Rows(facts).Skip(1).Select(row => (row, false)).Prepend((head, true)))
         {
-            if (y > SheetSurface.Bottom - 26)
+            if (y > Floor)
                 return;
             for (var i = 0; i < cells.Count; i++)
                 sheet.Drawing.Text(x + (Column * edges[i]), y, cells[i], new TextStyle(9.5) { Bold = bold, Anchor = Anchor.End });
@@ -99,11 +125,14 @@ internal static class TechniqueSheet
         }
     }
 
-    private static double Place(SheetSurface sheet, double x, double y, Drawing drawing)
+    private static double Place(SheetSurface sheet, double x, double y, double room, Drawing drawing)
     {
-        var scale = Column / drawing.Width;
-        sheet.Drawing.Place(drawing, x, y - 8, scale);
-        return y + (drawing.Height * scale) + 8;
+        var full = Column / drawing.Width;
+        var scale = Math.Min(full, (room - PictureGap) / drawing.Height);
+        if (scale < LeastShare * full)
+            return y;
+        sheet.Drawing.Place(drawing, x + ((Column - (scale * drawing.Width)) / 2), y - 8, scale);
+        return y + (drawing.Height * scale) + PictureGap;
     }
 
     private static void Foot(SheetSurface sheet, string advice)

@@ -27,7 +27,9 @@ internal static class TechniqueText
             yield return say.Say($"They stand in streets along {wind.Mean.FromDegrees:000}°, {say.Distance(apart.Metres)} apart: fly along a street, cross quickly.");
         if (day.Wind is { Mean: var mean } && mean.Speed.MetresPerSecond > 1)
         {
-            yield return say.Say($"It stands nearly upright and drifts {say.Distance(600 * mean.Speed.MetresPerSecond)} in ten minutes: from the ground look downwind of the source, at any height; from a cloud look straight below it, low down up to {say.Length(LeanM(thermal, mean))} upwind.");
+            yield return day.ThermalType.Leaning
+                ? say.Say($"It drifts {say.Distance(600 * mean.Speed.MetresPerSecond)} in ten minutes, bent by the shear: upright at half its height, its foot and its head off that line. From the ground look downwind of the source; from a cloud look below it, low down up to {say.Length(LeanM(thermal, mean))} upwind.")
+                : say.Say($"It stands nearly upright and drifts {say.Distance(600 * mean.Speed.MetresPerSecond)} in ten minutes: from the ground look downwind of the source, at any height; from a cloud look straight below it, low down up to {say.Length(LeanM(thermal, mean))} upwind.");
         }
 
         if (day.ThermalType.Kind == ThermalKind.ShortLived && thermal.Lifetime is { } life)

@@ -25,7 +25,7 @@ internal sealed partial class ShownForms
         Values = [.. Value().Matches(page).Select(match => WebUtility.HtmlDecode(match.Groups[1].Value))];
         Sentence = WebUtility.HtmlDecode(SentenceOf().Match(page).Groups[1].Value);
         Pictures = [.. Described().Matches(page).Select(match => WebUtility.HtmlDecode(match.Groups[1].Value))];
-        Sheet = PrintedSheet.Of(BriefSheet.Draw(made, reader, "https://example.org/fields/field", made.Brief.PreparedAt));
+        Sheet = PrintedSheet.Of(BriefSheet.Draw(made, reader, "https://example.org/fields/field", made.Inputs.PreparedAt));
         Json = JsonSerializer.SerializeToElement(BriefJson.Of(made), Infrastructure.Json.Line);
     }
 
@@ -52,7 +52,7 @@ internal sealed partial class ShownForms
     {
         var reader = Reader.Of(made.Brief.Site, units, Language.Named(language));
         var technique = TechniqueView.Now(made.Brief, new(), reader.Figures, Desk);
-        return new(made, reader, await StandalonePage.RenderAsync(made, reader, made.Brief.PreparedAt, technique));
+        return new(made, reader, await StandalonePage.RenderAsync(made, reader, made.Inputs.PreparedAt, technique));
     }
 
     /// <summary>A figure as this reader's language writes it.</summary>

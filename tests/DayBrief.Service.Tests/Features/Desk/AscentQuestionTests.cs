@@ -86,7 +86,7 @@ public sealed class AscentQuestionTests : IAsyncLifetime
         var made = await MadeAsync(("text", wrong), ("ascentTime", "06"), ("ascentConfirmed", "yes"));
         Assert.Equal(48.6, made.Brief.Ascent.Profile.SurfaceTemperature.Celsius, tolerance: 0.01);
         Assert.Contains(
-            BriefBanners.Of(made, made.Brief.PreparedAt, Reader.Of(made.Brief.Site)),
+            BriefBanners.Of(made, made.Inputs.PreparedAt, Reader.Of(made.Brief.Site)),
             banner => banner is { IsWarning: true } && banner.Text.Contains("48.6 °C", StringComparison.Ordinal) && banner.Text.Contains("it stands", StringComparison.Ordinal));
         Assert.True(AscentUsedJson.Of(made).Confirmed);
     }
@@ -100,7 +100,7 @@ public sealed class AscentQuestionTests : IAsyncLifetime
         var inputs = _host.Get<BriefStore>().Find(DemonstrationDays.First)!.Inputs! with { SoundingId = id };
         var made = new MadeBrief(null, inputs, _host.Get<BriefDesk>().Computed(inputs));
         var reader = Reader.Of(made.Brief.Site);
-        Assert.Contains(BriefBanners.Of(made, made.Brief.PreparedAt, reader), banner => banner.IsWarning && banner.Text.StartsWith("Left out of the ascent", StringComparison.Ordinal));
+        Assert.Contains(BriefBanners.Of(made, made.Inputs.PreparedAt, reader), banner => banner.IsWarning && banner.Text.StartsWith("Left out of the ascent", StringComparison.Ordinal));
         Assert.Contains(NotUsed.Of(made, reader), item => item.What == "of the ascent");
     }
 

@@ -98,6 +98,6 @@ public sealed class BriefSheetTests
     {
         var made = CrowdedDay.Named(day).Make(crowded, units);
         var reader = Reader.Of(made.Brief.Site, units, Language.Named(language));
-        return (BriefSheet.Draw(made, reader, Address, made.Brief.PreparedAt), made, reader);
+        return (BriefSheet.Draw(made, reader, Address, made.Inputs.PreparedAt), made, reader);
     }
 }
