@@ -51,6 +51,7 @@ internal static class WebService
     {
         services.AddSingleton(TimeProvider.System);
         services.AddSingleton(_ => new DataFolder(configuration[DataFolder.Variable]));
+        services.AddSingleton(parts => new Room(parts.GetRequiredService<DataFolder>()));
         services.AddSingleton<Database>();
         services.ConfigureHttpJsonOptions(json => Json.Configure(json.SerializerOptions));
         services.AddDataProtection().PersistKeysToFileSystem(
@@ -60,7 +61,7 @@ internal static class WebService
         services.AddSingleton<IProblemDetailsWriter, ProblemPages>();
         services.AddProblemDetails();
         services.AddExceptionHandler<RefusedInputHandler>();
-        services.AddHealthChecks();
+        services.AddHealthChecks().AddCheck<StoreHealth>("store");
         services.AddResponseCompression(compression => compression.MimeTypes =
             [.. ResponseCompressionDefaults.MimeTypes, "image/svg+xml", "application/problem+json"]);
         services.AddEndpointsApiExplorer();
@@ -109,8 +110,10 @@ internal static class WebService
         app.MapAutomation(api);
         app.MapPhone();
         app.MapSending();
-        app.MapHealthChecks("/health/live");
-        app.MapHealthChecks("/health/ready");
+        // Alive is who answers; ready is who can keep what is sent.
+        app.MapHealthChecks("/health/live", new() { Predicate = _ => false });
+        app.MapHealthChecks("/health/ready", new() { ResponseWriter = (context, report) => context.Response.WriteAsync(
+            string.Join(' ', new[] { report.Status.ToString() }.Concat(report.Entries.Values.Select(entry => entry.Description).OfType<string>()))) });
         app.UseSwagger(swagger =>
         {
             swagger.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1;

@@ -36,6 +36,9 @@ public sealed class ServiceHost : IAsyncDisposable
     /// <summary>Where a browser finds it; another place after a restart.</summary>
     public Uri Address => new(AddressesOf(_factory).First());
 
+    /// <summary>Free bytes on its disk from the next start on; null for those there are.</summary>
+    internal Func<long>? FreeSpace { get; set; }
+
     /// <summary>What the service has logged since its start.</summary>
     internal KeptLog Log { get; private set; } = new();
 
@@ -110,6 +113,8 @@ public sealed class ServiceHost : IAsyncDisposable
             host.ConfigureTestServices(services =>
             {
                 services.AddSingleton<ILoggerProvider>(Log);
+                if (FreeSpace is { } free)
+                    services.AddSingleton(new Room(free));
                 if (_clock is not null)
                     services.AddSingleton(_clock);
             });

@@ -9,16 +9,25 @@ internal sealed class Database : IDisposable
 {
     private readonly Lock _writing = new();
     private readonly FileStream _lockFile;
-    private readonly LiteDatabase _lite;
+    private readonly Room _room;
+    private volatile LiteDatabase _lite;
+    private volatile bool _serving;
     private readonly string _path;
 
-    public Database(DataFolder folder)
+    /// <param name="folder">Where it lies.</param>
+    /// <param name="room">Whether there is room to write; null for that of the folder's disk.</param>
+    /// <param name="life">What is written before the service has started is not held to the room: it is nothing where there is a store.</param>
+    public Database(DataFolder folder, Room? room = null, IHostApplicationLifetime? life = null)
     {
+        _room = room ?? new(folder);
+        life?.ApplicationStarted.Register(() => _serving = true);
         _path = folder.DatabasePath;
         _lockFile = folder.LockOrThrow();
-        _lite = new LiteDatabase(new ConnectionString { Filename = folder.DatabasePath, Connection = ConnectionType.Direct });
-        _lite.CheckpointSize = 1;
+        _lite = Open();
     }
+
+    private LiteDatabase Open() =>
+        new(new ConnectionString { Filename = _path, Connection = ConnectionType.Direct }) { CheckpointSize = 1 };
 
     public ILiteCollection<BsonDocument> Collection(string name) => _lite.GetCollection(name);
 
@@ -26,25 +35,64 @@ internal sealed class Database : IDisposable
     public void Write(string collection, Action<ILiteCollection<BsonDocument>> write)
     {
         lock (_writing)
-            write(_lite.GetCollection(collection));
+            Guarded(() => write(_lite.GetCollection(collection)));
+    }
+
+    /// <summary>Refuses where there is no room, and opens the store anew where the disk failed it in the middle of a write.</summary>
+    /// <exception cref="NoRoomException">There is no room; nothing was written.</exception>
+    private void Guarded(Action write)
+    {
+        if (_serving)
+            _room.Check();
+        try
+        {
+            write();
+        }
+        catch (IOException)
+        {
+            Reopen();
+            throw;
+        }
+        catch (LiteException cause) when (cause.InnerException is IOException || cause.Message.Contains("closed", StringComparison.OrdinalIgnoreCase))
+        {
+            Reopen();
+            throw new IOException(cause.Message, cause);
+        }
+    }
+
+    private void Reopen()
+    {
+        try
+        {
+            _lite.Dispose();
+        }
+        catch (Exception cause) when (cause is IOException or LiteException)
+        {
+            // It could not write its last pages either; what is on the disk counts.
+        }
+
+        _lite = Open();
     }
 
     /// <summary>Several writes as one, while no other runs: all of them are kept, or none.</summary>
     public void Together(Action<Func<string, ILiteCollection<BsonDocument>>> writes)
     {
         lock (_writing)
+            Guarded(() => InOneTransaction(writes));
+    }
+
+    private void InOneTransaction(Action<Func<string, ILiteCollection<BsonDocument>>> writes)
+    {
+        _lite.BeginTrans();
+        try
         {
-            _lite.BeginTrans();
-            try
-            {
-                writes(name => _lite.GetCollection(name));
-                _lite.Commit();
-            }
-            catch
-            {
-                _lite.Rollback();
-                throw;
-            }
+            writes(name => _lite.GetCollection(name));
+            _lite.Commit();
+        }
+        catch
+        {
+            _lite.Rollback();
+            throw;
         }
     }
 

@@ -64,6 +64,10 @@ internal static class Problem
     public static ProblemDetails NotAsSigned(ProblemError error) =>
         Of(StatusCodes.Status409Conflict, "Not as it was signed.", error.Detail, null, [error]);
 
+    /// <summary>The disk is full.</summary>
+    public static ProblemDetails NoRoom() => Of(
+        StatusCodes.Status507InsufficientStorage, "No room.", NoRoomException.Words.ToString(), null, [new(NoRoomException.Words, NoRoomException.Code)]);
+
     /// <summary>Not now.</summary>
     public static ProblemDetails Busy(string detail) =>
         Of(StatusCodes.Status503ServiceUnavailable, "Not now.", detail, null, [new ProblemError(detail, "busy")]);

@@ -7,6 +7,9 @@ namespace DayBrief.Service.Infrastructure;
 /// <summary>Turns refused input into problem details, whichever endpoint met it.</summary>
 internal sealed class RefusedInputHandler(IProblemDetailsService problems) : IExceptionHandler
 {
+    /// <summary>ENOSPC of POSIX, as .NET passes it on.</summary>
+    private const int EndOfDisk = 28;
+
     public async ValueTask<bool> TryHandleAsync(HttpContext context, Exception exception, CancellationToken stopping)
     {
         var problem = exception switch
@@ -15,6 +18,7 @@ internal sealed class RefusedInputHandler(IProblemDetailsService problems) : IEx
             InvalidInputException refused => Problem.Of(refused),
             BadHttpRequestException bad => Problem.Of(bad),
             InvalidDataException => Problem.Of(InvalidInputException.Field("body", "The form cannot be read; it is damaged, or larger than what is taken here.")),
+            NoRoomException or IOException { HResult: EndOfDisk } => Problem.NoRoom(),
             // What the form reader says of a body that ends before its last part does.
             IOException cut when cut.Message.StartsWith("Unexpected end of Stream", StringComparison.Ordinal) =>
                 Problem.Of(InvalidInputException.Field("body", "The form cannot be read; it is damaged, or larger than what is taken here.")),

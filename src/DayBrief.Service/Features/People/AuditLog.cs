@@ -14,11 +14,13 @@ internal sealed class AuditLog
     private readonly Database _database;
     private readonly TimeProvider _clock;
     private readonly Journal _journal;
+    private readonly Lock _writing = new();
 
     public AuditLog(Database database, TimeProvider clock, Journal journal)
     {
         (_database, _clock, _journal) = (database, clock, journal);
         database.Write(Collection, audit => audit.EnsureIndex("at"));
+        FinishLast();
     }
 
     /// <summary>Notes a change. Never put a secret into it.</summary>
@@ -30,19 +32,35 @@ internal sealed class AuditLog
     {
         var at = _clock.GetUtcNow().ToUnixTimeMilliseconds();
         var entry = new AuditEntry(DateTimeOffset.FromUnixTimeMilliseconds(at), who?.Name, who?.ByKey ?? false, action, about, detail);
-        _journal.Add(JournalKind, about, new() { ["line"] = SealedText(entry) });
+        lock (_writing)
+        {
+            _journal.Add(JournalKind, about, new() { ["line"] = SealedText(entry), ["whoId"] = who?.Id });
+            Insert(entry, who?.Id);
+        }
+    }
+
+    /// <summary>The line that a stop of the program left between the journal and the store.</summary>
+    private void FinishLast()
+    {
+        if (_journal.Entries.LastOrDefault(entry => entry.Kind == JournalKind) is not { } last)
+            return;
+        var entry = JsonSerializer.Deserialize<AuditEntry>((string)last.Content["line"]!, Json.Line)!;
+        if (!Between(entry.At, entry.At.AddMilliseconds(1)).Contains(entry))
+            Insert(entry, (string?)last.Content["whoId"]);
+    }
+
+    private void Insert(AuditEntry entry, string? whoId) =>
         _database.Write(Collection, audit => audit.Insert(new BsonDocument
         {
             ["_id"] = (audit.FindOne(Query.All(Query.Descending))?["_id"].AsInt64 ?? 0) + 1,
-            ["at"] = at,
-            ["whoId"] = who?.Id,
-            ["who"] = who?.Name,
-            ["byKey"] = who?.ByKey ?? false,
-            ["action"] = action,
-            ["about"] = about,
-            ["detail"] = detail,
+            ["at"] = entry.At.ToUnixTimeMilliseconds(),
+            ["whoId"] = whoId,
+            ["who"] = entry.Who,
+            ["byKey"] = entry.ByKey,
+            ["action"] = entry.Action,
+            ["about"] = entry.About,
+            ["detail"] = entry.Detail,
         }));
-    }
 
     /// <summary>Lines that were taken out since, or put in or changed; both only as far as the journal goes back.</summary>
     public (IReadOnlyList<string> Missing, IReadOnlyList<string> Foreign) AgainstJournal()

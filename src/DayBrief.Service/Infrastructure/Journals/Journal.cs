@@ -15,11 +15,13 @@ internal sealed class Journal
 
     private readonly Lock _writing = new();
     private readonly byte[] _key;
+    private readonly Room _room;
     private readonly string _path;
     private readonly List<JournalEntry> _entries = [];
 
-    public Journal(DataFolder folder, JournalKey key)
+    public Journal(DataFolder folder, JournalKey key, Room? room = null)
     {
+        _room = room ?? new(folder);
         _path = Path.Combine(folder.Root, FileName);
         _key = key.Bytes;
         IsNew = !File.Exists(_path);
@@ -50,9 +52,15 @@ internal sealed class Journal
     public bool Had(string anchor) => Entries.Any(entry => entry.Seal == anchor);
 
     /// <summary>Adds a line; it is on the disk when this returns.</summary>
+    /// <param name="kind">What happened.</param>
+    /// <param name="id">To what.</param>
+    /// <param name="content">All of it.</param>
+    /// <param name="atStart">What the store has already, which needs no more room there.</param>
     /// <exception cref="IOException">It could not be written; nothing was added.</exception>
-    public void Add(string kind, string id, JsonObject content)
+    public void Add(string kind, string id, JsonObject content, bool atStart = false)
     {
+        if (!atStart)
+            _room.Check();
         lock (_writing)
         {
             var text = new JsonObject { ["kind"] = kind, ["id"] = id, ["content"] = content }.ToJsonString(Json.Line);

@@ -53,7 +53,7 @@ internal sealed class RevisionStore
         if (_journal.IsNew && !_journal.HasSigned)
         {
             foreach (var revision in SignedSince(DateTimeOffset.UnixEpoch))
-                _journal.Signed(revision);
+                _journal.Signed(revision, atStart: true);
             return;
         }
 

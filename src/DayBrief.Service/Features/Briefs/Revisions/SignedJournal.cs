@@ -34,7 +34,8 @@ internal sealed class SignedJournal
     /// <summary>The revisions that must be there.</summary>
     public IReadOnlyCollection<string> Ids => [.. _hashes.Keys];
 
-    public void Signed(Revision revision) => Add(SignedKind, revision.Id, new() { ["text"] = revision.Text, ["hash"] = revision.Hash });
+    public void Signed(Revision revision, bool atStart = false) =>
+        Add(SignedKind, revision.Id, new() { ["text"] = revision.Text, ["hash"] = revision.Hash }, atStart);
 
     public void Written(Revision revision, IReadOnlyDictionary<string, string> hashes)
     {
@@ -70,9 +71,9 @@ internal sealed class SignedJournal
     public bool IsAsWritten(Revision revision, string extension, byte[] content) =>
         !_files.TryGetValue(revision.Id, out var hashes) || !hashes.TryGetValue(extension, out var hash) || hash == Revision.HashOf(content);
 
-    private void Add(string kind, string id, JsonObject content)
+    private void Add(string kind, string id, JsonObject content, bool atStart = false)
     {
-        _journal.Add(kind, id, content);
+        _journal.Add(kind, id, content, atStart);
         Take(kind, id, content);
     }
 
