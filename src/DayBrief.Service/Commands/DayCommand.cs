@@ -53,6 +53,6 @@ internal static class DayCommand
     {
         var site = options.Site(parsed);
         var sounding = await options.SoundingAsync(parsed, path, stopping);
-        return DayJson.Of(ConvectiveDay.Compute(sounding, site, options.Date(parsed), options.Assumptions(parsed, site)));
+        return DayJson.Of(ConvectiveDay.Compute(sounding, site, options.Date(parsed), options.Assumptions(parsed, site), stopping));
     }
 }

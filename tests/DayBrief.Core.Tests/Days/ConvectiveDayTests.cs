@@ -19,7 +19,7 @@ public sealed class ConvectiveDayTests
         var start = Cases.Utc("2026-06-21T06:00Z");
         var flux = new FluxSeries([new(start, heat, 0), new(start.AddHours(9), heat, 0)]);
         var day = ConvectiveDay.Compute(
-            Linear(gamma, start), Site(), June, new() { Flux = flux, EntrainmentRatio = entrainment, EnsembleSize = 0 });
+            Linear(gamma, start), Site(), June, new() { Flux = flux, EntrainmentRatio = entrainment, EnsembleSize = 0 }, TestContext.Current.CancellationToken);
         // Kinematic flux of potential temperature: H/(ρ c_p) over the ratio of temperature to potential temperature.
         var density = 100_000 / (Air.GasConstant * 290);
         foreach (var step in day.Steps.Where(step => step.Time >= start.AddHours(1) && step.Time <= start.AddHours(9)))
@@ -62,7 +62,7 @@ public sealed class ConvectiveDayTests
         Assert.True(Day(new() { CloudOktas = 7, EnsembleSize = 0 }).MaxDepth < plain);
         Assert.True(Day(new() { DivergencePerSecond = 1e-5, EnsembleSize = 0 }).MaxDepth < plain);
         var wet = ConvectiveDay.Compute(
-            Morning(), Site() with { GroundWetness = BoundaryLayer.GroundWetness.Soaked }, June, new() { EnsembleSize = 0 });
+            Morning(), Site() with { GroundWetness = BoundaryLayer.GroundWetness.Soaked }, June, new() { EnsembleSize = 0 }, TestContext.Current.CancellationToken);
         Assert.True(wet.MaxDepth < plain);
     }
 
@@ -83,7 +83,7 @@ public sealed class ConvectiveDayTests
     public void Steps_lie_five_minutes_apart_on_the_clock(string date)
     {
         var zone = TimeZoneInfo.FindSystemTimeZoneById("Europe/Zurich");
-        var day = ConvectiveDay.Compute(Morning(null), Site() with { TimeZone = zone }, DateOnly.Parse(date), new() { EnsembleSize = 0 });
+        var day = ConvectiveDay.Compute(Morning(null), Site() with { TimeZone = zone }, DateOnly.Parse(date), new() { EnsembleSize = 0 }, TestContext.Current.CancellationToken);
         Assert.All(day.Steps, step => Assert.Equal(0, step.Time.Minute % 5 + step.Time.Second));
         Assert.All(day.Steps.Zip(day.Steps.Skip(1)), pair => Assert.Equal(5, (pair.Second.Time - pair.First.Time).TotalMinutes));
         Assert.True(day.Steps[0].Time <= day.Sun.Sunrise && day.Steps[^1].Time >= day.Sun.Sunset);

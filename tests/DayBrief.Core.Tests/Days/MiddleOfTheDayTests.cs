@@ -43,7 +43,7 @@ public sealed class MiddleOfTheDayTests
             [
                 Cases.Level(1000, 10, 10), Cases.Level(990, 10.5, 10), Cases.Level(980, 14, 7), Cases.Level(900, 9, 2), Cases.Level(800, 2, -6), Cases.Level(500, -20, -40),
             ]),
-            ConvectiveDayTests.Site(), new(2026, 6, 21), new() { EnsembleSize = 0 });
+            ConvectiveDayTests.Site(), new(2026, 6, 21), new() { EnsembleSize = 0 }, TestContext.Current.CancellationToken);
         Assert.True(day.Cloud.Low is { IsFog: true, Clears: not null });
         Assert.True(day.Times.FirstCloud is null || day.Times.FirstCloud > day.Cloud.Low!.Clears);
         Assert.Contains(day.Cloud.Reasons, reason => reason.ToString().StartsWith("Fog until about", StringComparison.Ordinal));
@@ -58,7 +58,7 @@ public sealed class MiddleOfTheDayTests
             [
                 Cases.Level(1000, 16, 9), Cases.Level(920, 9.1, 7), Cases.Level(900, 12, 0), Cases.Level(800, 5, -8), Cases.Level(500, -18, -40),
             ]),
-            ConvectiveDayTests.Site(), new(2026, 6, 21), new() { EnsembleSize = 0 });
+            ConvectiveDayTests.Site(), new(2026, 6, 21), new() { EnsembleSize = 0 }, TestContext.Current.CancellationToken);
         Assert.NotNull(mixed.Times.FirstUsable);
         Assert.Equal(mixed.Times.FirstUsable, mixed.Times.TriggerTime);
     }
@@ -86,7 +86,7 @@ public sealed class MiddleOfTheDayTests
     {
         var kinds = Enumerable.Range(0, 9).Select(i => ConvectiveDay.Compute(
             ConvectiveDayTests.Morning(Cases.Utc("2026-06-21T03:00Z")), ConvectiveDayTests.Site(), new(2026, 6, 21),
-            new() { MaxTemperature = Temperature.FromCelsius(16 + i), EnsembleSize = 40 }).ThermalType).ToArray();
+            new() { MaxTemperature = Temperature.FromCelsius(16 + i), EnsembleSize = 40 }, TestContext.Current.CancellationToken).ThermalType).ToArray();
         Assert.Equal(kinds.Select(type => type.Kind).Order(), kinds.Select(type => type.Kind));
         Assert.All(kinds, type => Assert.InRange(type.ChancePercent!.Value, 30, 100));
     }

@@ -19,7 +19,7 @@ public sealed class TechniqueSheetTests
         var desk = new TechniqueDesk { Encounters = 64 };
         foreach (var group in Enum.GetValues<Experience>())
         {
-            var view = TechniqueView.Now(made.Brief, new() { Experience = group, Glider = GliderClass.Club }, reader.Figures, desk)!;
+            var view = TechniqueView.Now(made.Brief, new() { Experience = group, Glider = GliderClass.Club }, reader.Figures, desk, TestContext.Current.CancellationToken)!;
             var sheet = PrintedSheet.Of(PrintTechnique.Draw(made, view, made.Inputs.PreparedAt, reader));
             Assert.Empty(sheet.Overlaps());
             Assert.Empty(sheet.Outside(margin: 12));

@@ -1,6 +1,5 @@
 using System.Net;
 using System.Text;
-using System.Text.Json;
 using DayBrief.Service.Infrastructure;
 using DayBrief.Service.Infrastructure.Journals;
 using LiteDB;
