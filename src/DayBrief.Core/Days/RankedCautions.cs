@@ -25,8 +25,9 @@ public sealed record RankedCaution(HazardKind Kind, ImmutableArray<Hazard> Hazar
     /// <summary>Nobody flies in it, and who does may die: it stands first even where a forecast calls it only probable.</summary>
     internal bool Kills => CautionTable.EndsFlying(Lead) && Risk.Harm == Harm.Death;
 
-    /// <summary>Cloud, squalls and hail of a thunderstorm: where thunder is told it speaks for them, and other kinds come before.</summary>
-    internal bool ComesWithThunder => Kind is HazardKind.Cumulonimbus or HazardKind.Squall or HazardKind.Hail;
+    /// <summary>Forecast cloud, squalls and hail of a thunderstorm: where thunder is told it speaks for them, and the other serious
+    /// kinds come before, so that three lines are not one storm.</summary>
+    internal bool ComesWithThunder => IsSerious && Lead.Source != WindSource.Reported && (Kind is HazardKind.Cumulonimbus or HazardKind.Squall or HazardKind.Hail);
 
     /// <summary>It comes last and may stand smaller.</summary>
     public bool IsMinor => Risk.Harm == Harm.Discomfort;
@@ -48,7 +49,7 @@ public sealed record RankedCautions(ImmutableArray<RankedCaution> All)
     /// <summary>The serious ones among those that follow: they are named wherever the worst stand.</summary>
     public IEnumerable<RankedCaution> SeriousRest => Rest.Where(caution => caution.IsSerious);
 
-    /// <summary>Puts the serious first, of them the storm that kills whatever its chance, then all in order of harm times chance,
+    /// <summary>Puts the serious first, of them the storm that kills whatever its chance and its companions last, then all in order of harm times chance,
     /// of the same the greater harm first, then as the kinds stand.</summary>
     public static RankedCautions Of(IEnumerable<Hazard> hazards)
     {
@@ -59,7 +60,8 @@ public sealed record RankedCautions(ImmutableArray<RankedCaution> All)
         return new(
         [
             .. kinds.OrderByDescending(caution => caution.IsSerious)
-                .ThenByDescending(caution => caution.Kills && !(thunder && caution.ComesWithThunder))
+                .ThenBy(caution => thunder && caution.ComesWithThunder)
+                .ThenByDescending(caution => caution.Kills)
                 .ThenByDescending(caution => caution.Risk.Product)
                 .ThenByDescending(caution => caution.Risk.Harm)
                 .ThenBy(caution => caution.Kind),

@@ -31,8 +31,8 @@ public sealed class RankedCautionsTests
         Assert.True(caution.IsSerious);
     }
 
-    /// <summary>"Thunderstorms" stood eighth, after crosswind, where a forecast gave them 40 %. Its squalls and hail follow by their
-    /// own chance, so that the first three lines are not one storm.</summary>
+    /// <summary>"Thunderstorms" stood eighth, after crosswind, where a forecast gave them 40 %. Its squalls and hail follow the other
+    /// serious ones, so that the first three lines are not one storm.</summary>
     [Fact]
     public void Thunder_stands_first_even_where_it_is_only_probable()
     {
@@ -41,11 +41,11 @@ public sealed class RankedCautionsTests
         [
             new(HazardKind.Crosswind, 12) { EndsFlying = true, Risk = new(Harm.Accident, Chance.Likely) },
             new(HazardKind.GustOverLimit, 24),
-            new(HazardKind.Hail) { Risk = probable },
+            new(HazardKind.Hail) { Risk = new(Harm.Death, Chance.Likely) },
             new(HazardKind.Squall) { Risk = probable },
             new(HazardKind.Thunder) { Risk = probable },
         ]).All;
-        Assert.Equal([HazardKind.Thunder, HazardKind.GustOverLimit, HazardKind.Crosswind, HazardKind.Squall, HazardKind.Hail], all.Select(caution => caution.Kind));
+        Assert.Equal([HazardKind.Thunder, HazardKind.GustOverLimit, HazardKind.Crosswind, HazardKind.Hail, HazardKind.Squall], all.Select(caution => caution.Kind));
     }
 
     /// <summary>Whatever the day: what is serious first, and within that by harm times chance.</summary>
@@ -56,7 +56,8 @@ public sealed class RankedCautionsTests
         Assert.Equal(Enum.GetValues<HazardKind>().Length, all.Length);
         foreach (var part in new[] { all.TakeWhile(caution => caution.IsSerious), all.SkipWhile(caution => caution.IsSerious) })
         {
-            var products = part.Select(caution => caution.Risk.Product).ToArray();
+            // Cloud, squalls and hail of the thunder that is told come last of the serious ones.
+            var products = part.Where(caution => !caution.IsSerious || caution.Kind is not (HazardKind.Cumulonimbus or HazardKind.Squall or HazardKind.Hail)).Select(caution => caution.Risk.Product).ToArray();
             Assert.Equal(products.OrderDescending(), products);
         }
 

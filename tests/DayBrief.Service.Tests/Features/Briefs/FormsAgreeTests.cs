@@ -94,6 +94,9 @@ public sealed partial class FormsAgreeTests
             var said = JsonTexts(forms.Json);
             Assert.All(new[] { all, sheet, said }, text => Assert.DoesNotMatch("[−-]0([.,]0+)? (kt|m/s|km/h|ft|m|°C)", text));
             Assert.All(new[] { all, sheet, said }, text => Assert.DoesNotMatch("([0-9]{2}:[0-9]{2})–\\1", text));
+            // "Visibility too low.From 07:52".
+            var cautions = forms.Page[forms.Page.IndexOf(forms.Reader["Cautions, the worst first"], StringComparison.Ordinal)..];
+            Assert.DoesNotMatch("\\p{Ll}{3}\\.[0-9\\p{Lu}]", cautions[..cautions.IndexOf(forms.Reader["Wind, sun, pressure"], StringComparison.Ordinal)]);
             Assert.InRange(Radii().Matches(forms.Page).Select(match => match.Value).Distinct().Count(), 0, 1);
             foreach (var match in Heights().Matches(string.Join(' ', forms.Pictures[0])).Cast<Match>())
             {
