@@ -1,4 +1,5 @@
 using DayBrief.Service.Features;
+using DayBrief.Service.Features.Actuals;
 using DayBrief.Service.Features.Automation;
 using DayBrief.Service.Features.Briefs;
 using DayBrief.Service.Features.Desk;
@@ -80,6 +81,7 @@ internal static class WebService
         services.AddSoundings();
         services.AddBriefs();
         services.AddDesk();
+        services.AddActuals();
         services.AddTechnique();
         services.AddAutomation();
         services.AddPhone();
@@ -107,6 +109,7 @@ internal static class WebService
         app.MapSites(api);
         app.MapBriefs(api);
         app.MapDesk();
+        app.MapActuals(api);
         app.MapAutomation(api);
         app.MapPhone();
         app.MapSending();

@@ -8,6 +8,9 @@ internal static class Access
     /// <summary>Anybody who has signed in, and every key.</summary>
     public const string Reader = "reader";
 
+    /// <summary>Writes down what really happened: anybody who has signed in, and every key; in a trial also whoever sits at the machine.</summary>
+    public const string Observer = "observer";
+
     /// <summary>Prepares briefs: instructors, administrators, every key; in a trial also whoever sits at the machine.</summary>
     public const string Instructor = "instructor";
 
@@ -20,6 +23,7 @@ internal static class Access
     public static void AddPolicies(AuthorizationOptions authorization)
     {
         Add(Reader, new(Role.Reader, KeyScope.Prepare, InTrial: false));
+        Add(Observer, new(Role.Reader, KeyScope.Prepare, InTrial: true));
         Add(Instructor, new(Role.Instructor, KeyScope.Prepare, InTrial: true));
         Add(Signer, new(Role.Instructor, KeyScope.Sign, InTrial: true));
         Add(Administrator, new(Role.Administrator, KeyScope.Administer, InTrial: false));

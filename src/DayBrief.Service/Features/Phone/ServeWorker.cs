@@ -39,6 +39,7 @@ internal static class ServeWorker
             ContentAddress.Of("/daybrief.css"),
             ContentAddress.Of("/phone.js"),
             ContentAddress.Of("/reader.js"),
+            ContentAddress.Of("/actuals.js"),
             .. Fixed,
             ShowManifest.Path,
             .. Language.All.Select(language => $"{ShowOffline.Path}?language={language.Code}"),

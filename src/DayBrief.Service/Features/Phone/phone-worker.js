@@ -1,9 +1,10 @@
 // Keeps the brief on the phone. The network comes first, also when it is slow; a copy is only ever shown as one.
 // The server puts VERSION and FILES before this text. What may be kept it marks with DayBrief-Choice; nothing else is.
 "use strict";
-const SHELL = `daybrief-shell-${VERSION}`, PAGES = "daybrief-pages-1", CHOICE = "/-/choice";
+const SHELL = `daybrief-shell-${VERSION}`, PAGES = "daybrief-pages-1", WRITING = "daybrief-writing-1", CHOICE = "/-/choice";
 const PATIENCE = 4000, PATIENCE_FOR_FILES = 12000, HOUR = 3600e3, OLDEST = 14 * 24 * HOUR, MOST = 24;
 const PAGE = /^\/(fields\/[^/]+|briefs\/(?!new$)[^/]+(\/revisions\/\d+)?)?$/;
+const NOTES = /^\/fields\/[^/]+\/actuals$/;
 const FILE = /^\/briefs\/[^/]+\/(sheet|technique)\.pdf$/;
 const CHOICES = ["language", "units", "scheme", "glider", "instrument", "experience", "polar"];
 const paths = new Set(FILES.map(file => file.split("?")[0]));
@@ -18,7 +19,7 @@ addEventListener("install", event => event.waitUntil((async () => {
 
 addEventListener("activate", event => event.waitUntil((async () => {
   for (const name of await caches.keys())
-    if (name.startsWith("daybrief-") && name !== SHELL && name !== PAGES) await caches.delete(name);
+    if (name.startsWith("daybrief-") && name !== SHELL && name !== PAGES && name !== WRITING) await caches.delete(name);
   await clients.claim();
 })()));
 
@@ -27,6 +28,7 @@ addEventListener("fetch", event => {
   if (url.origin !== location.origin || request.method !== "GET") return;
   const page = PAGE.test(url.pathname), file = FILE.test(url.pathname);
   if (file || (page && request.mode === "navigate")) event.respondWith(open(event, url, file));
+  else if (NOTES.test(url.pathname) && request.mode === "navigate") event.respondWith(notes(request, url));
   else if (page && request.headers.has("X-Live")) event.respondWith(renew(event, url));
   else if (paths.has(url.pathname) && url.pathname !== "/offline") event.respondWith(shell(request));
 });
@@ -38,6 +40,20 @@ async function open(event, url, file) {
   if (answer && !(answer.status >= 502)) return answer;
   const copy = await copyOf(url);
   return copy ? shown(copy) : answer ?? network.catch(offline);
+}
+
+// The launch point's page: without a connection the last one, to write into; its script keeps what is written.
+async function notes(request, url) {
+  const cache = await caches.open(WRITING);
+  const network = fetch(request).then(async answer => {
+    if (answer.status === 200 && !url.search)
+      await cache.put(url.pathname, new Response(anonymous(await answer.clone().text()).replace(/<input[^>]*__RequestVerificationToken[^>]*>/g, ""), { headers: answer.headers }));
+    return answer;
+  });
+  network.catch(() => {});
+  const answer = await Promise.race([network.catch(() => null), pause(PATIENCE)]);
+  if (answer && !(answer.status >= 502)) return answer;
+  return await cache.match(url.pathname) ?? answer ?? network.catch(offline);
 }
 
 async function renew(event, url) {

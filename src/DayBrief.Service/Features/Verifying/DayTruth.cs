@@ -4,6 +4,7 @@ using DayBrief.Logs.Circling;
 using DayBrief.Logs.Igc;
 using DayBrief.Reports;
 using DayBrief.Scores;
+using DayBrief.Service.Features.Actuals;
 using DayBrief.Service.Infrastructure;
 using DayBrief.Soundings;
 
@@ -41,7 +42,7 @@ internal sealed record DayTruth
     public static DayTruth Of(DayFiles files, Site site)
     {
         var afternoon = files.Afternoon is { } path ? SoundingReader.Read(File.ReadAllBytes(path), Path.GetFileName(path)) : null;
-        var actuals = files.Actuals is { } written ? ActualsFile.Read(written, files.Date, site.TimeZone) : [];
+        var actuals = files.Actuals is { } written ? ActualsFile.Read(File.ReadAllText(written), Path.GetFileName(written), files.Date, site.TimeZone) : [];
         var climbs = files.Flights.SelectMany(Flown).Where(climb => LocalClock.DateAt(climb.From, site.TimeZone) == files.Date).ToArray();
         var tops = actuals.Where(actual => actual.TopM is not null).ToArray();
         var noted = actuals.Where(actual => actual.ClimbMs is not null).ToArray();
