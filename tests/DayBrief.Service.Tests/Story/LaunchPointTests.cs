@@ -37,7 +37,7 @@ public sealed class LaunchPointTests
     private static IReadOnlyList<Actual> Kept(ServiceHost host)
     {
         var zone = TimeZoneInfo.FindSystemTimeZoneById("Europe/London");
-        var today = LocalClock.DateAt(DateTimeOffset.UtcNow, zone);
+        var today = LocalClock.DateAt(host.Get<TimeProvider>().GetUtcNow(), zone);
         return [.. host.Get<ActualStore>().Between("harrowmere", today.AddDays(-2), today.AddDays(2)).Select(day => day.Entry)];
     }
 }

@@ -30,7 +30,7 @@ internal sealed record ActualsView(
     public string ApiAddress => $"/api/v1/days/{Uri.EscapeDataString(Site.Id!)}/";
 
     /// <summary>What one typed unit is, for the page's script.</summary>
-    public string Factor(Func<double, double> inSi) => inSi(1).ToString("R", CultureInfo.InvariantCulture);
+    public static string Factor(Func<double, double> inSi) => inSi(1).ToString("R", CultureInfo.InvariantCulture);
 
     /// <summary>The figures of an entry, in the site's units.</summary>
     public string Words(Actual entry) => string.Join(" · ", Parts(entry));
