@@ -31,6 +31,8 @@ internal static class ServeCommand
         {
             await using var service = WebService.Create(settings);
             Greet(service.Services.GetRequiredService<DataFolder>());
+            foreach (var line in service.Services.GetRequiredService<Database>().Mended)
+                Console.WriteLine(line);
             await StartAsync(service);
             await service.WaitForShutdownAsync();
             return 0;

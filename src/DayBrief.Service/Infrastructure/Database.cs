@@ -10,6 +10,7 @@ internal sealed class Database : IDisposable
     private readonly Lock _writing = new();
     private readonly FileStream _lockFile;
     private readonly Room _room;
+    private readonly StoreRescue _rescue;
     private volatile LiteDatabase _lite;
     private volatile bool _serving;
     private readonly string _path;
@@ -17,14 +18,20 @@ internal sealed class Database : IDisposable
     /// <param name="folder">Where it lies.</param>
     /// <param name="room">Whether there is room to write; null for that of the folder's disk.</param>
     /// <param name="life">What is written before the service has started is not held to the room: it is nothing where there is a store.</param>
-    public Database(DataFolder folder, Room? room = null, IHostApplicationLifetime? life = null)
+    /// <param name="settings">Where backups lie, if not in the folder.</param>
+    public Database(DataFolder folder, Room? room = null, IHostApplicationLifetime? life = null, IConfiguration? settings = null)
     {
         _room = room ?? new(folder);
         life?.ApplicationStarted.Register(() => _serving = true);
         _path = folder.DatabasePath;
         _lockFile = folder.LockOrThrow();
+        _rescue = new(folder, settings?["DayBrief:Backup:Folder"]);
+        Mended = _rescue.Mend();
         _lite = Open();
     }
+
+    /// <summary>What was done to a damaged store at this start, a line each.</summary>
+    public IReadOnlyList<string> Mended { get; }
 
     private LiteDatabase Open() =>
         new(new ConnectionString { Filename = _path, Connection = ConnectionType.Direct }) { CheckpointSize = 1 };
@@ -117,6 +124,7 @@ internal sealed class Database : IDisposable
     public void Dispose()
     {
         _lite.Dispose();
+        _rescue.Closed();
         _lockFile.Dispose();
     }
 }

@@ -80,6 +80,9 @@ internal sealed class AuditLog
         }
     }
 
+    /// <summary>Somebody who could sign in has changed something here once, as the journal has it.</summary>
+    public bool KnewSomebody => _journal.Entries.Any(entry => entry.Kind == JournalKind && entry.Content["whoId"] is not null);
+
     private static string SealedText(AuditEntry entry) => JsonSerializer.Serialize(entry, Json.Line);
 
     /// <summary>The entries of a span, newest first.</summary>

@@ -57,8 +57,8 @@ internal sealed class RevisionStore
             return;
         }
 
-        foreach (var lost in _journal.Revisions().Where(revision => Find(revision.BriefId, revision.Number) is null))
-            Keep(lost);
+        foreach (var day in _journal.Revisions().GroupBy(revision => (revision.SiteId, revision.Date)).Where(day => !IsWhole([.. day])))
+            Restore([.. day.OrderBy(revision => revision.Number)]);
         foreach (var (briefId, withdrawal) in _journal.Withdrawals())
         {
             if (WithdrawalOf(briefId) is null && Latest(briefId) is { } latest && latest.SignedAt <= withdrawal.At)
@@ -66,19 +66,37 @@ internal sealed class RevisionStore
         }
     }
 
+    private bool IsWhole(Revision[] day)
+    {
+        var order = OrderOf(day[0].SiteId, day[0].Date);
+        return _heads.Find(day[0].SiteId, day[0].Date) is not null
+            && day.All(revision => order.Contains((revision.BriefId, revision.Number)) && Find(revision.BriefId, revision.Number) is not null);
+    }
+
+    /// <summary>All of one field and day anew, in the order in which each took the place of the one before.</summary>
+    private void Restore(Revision[] day)
+    {
+        foreach (var revision in day)
+        {
+            _database.Together(collection =>
+            {
+                if (Find(revision.BriefId, revision.Number) is null)
+                    collection(Collection).Insert(Document(revision));
+                DayHeadStore.Forget(collection, revision);
+                DayHeadStore.Put(collection, DayHead.Of(revision, revision.Number));
+            });
+        }
+
+        foreach (var revision in day)
+        {
+            if (WithdrawalOf(revision.BriefId) is not null)
+                _heads.Withdraw(revision.SiteId, revision.Date, revision.BriefId);
+        }
+    }
+
     private void Keep(Revision revision) => _database.Together(collection =>
     {
-        collection(Collection).Insert(new BsonDocument
-        {
-            ["_id"] = revision.Id,
-            ["brief"] = revision.BriefId,
-            ["number"] = revision.Number,
-            ["site"] = revision.SiteId,
-            ["date"] = revision.Date.DayNumber,
-            ["signedAt"] = revision.SignedAt.ToUnixTimeMilliseconds(),
-            ["text"] = revision.Text,
-            ["hash"] = revision.Hash,
-        });
+        collection(Collection).Insert(Document(revision));
         DayHeadStore.Put(collection, DayHead.Of(revision, revision.Number));
     });
 
@@ -198,6 +216,18 @@ internal sealed class RevisionStore
             }
         }
     }
+
+    private static BsonDocument Document(Revision revision) => new()
+    {
+        ["_id"] = revision.Id,
+        ["brief"] = revision.BriefId,
+        ["number"] = revision.Number,
+        ["site"] = revision.SiteId,
+        ["date"] = revision.Date.DayNumber,
+        ["signedAt"] = revision.SignedAt.ToUnixTimeMilliseconds(),
+        ["text"] = revision.Text,
+        ["hash"] = revision.Hash,
+    };
 
     private static Revision Of(BsonDocument document) => Revision.Open(document["text"].AsString, document["hash"].AsString);
 }

@@ -64,9 +64,15 @@ internal sealed class Signing(
         announcements.Tell(new(AnnouncementKind.Withdrawn, id, latest.SiteId, latest.Date, latest.Number, signer.Name, withdrawal.At));
     }
 
-    /// <summary>Writes files that a stop of the program left out. The store is what counts, so they can be made again.</summary>
+    /// <summary>Takes back from the files the ascents that a damaged store has lost, and writes files that a stop of the program left out. The store is what counts, so they can be made again.</summary>
     public async Task CompleteFilesAsync()
     {
+        foreach (var revision in revisions.SignedSince(DateTimeOffset.UnixEpoch).Where(revision => !soundings.IsKept(revision.Inputs.SoundingId)))
+        {
+            if (files.Read(revision, ".ascent") is { Length: > 0 } ascent)
+                soundings.Keep(ascent, null);
+        }
+
         foreach (var revision in revisions.SignedSince(DateTimeOffset.UnixEpoch).Where(revision => !files.Has(revision)))
             await MendFilesAsync(revision);
     }

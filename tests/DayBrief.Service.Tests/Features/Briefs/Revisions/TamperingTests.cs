@@ -134,6 +134,16 @@ public sealed class TamperingTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_lost_store_begins_no_trial()
+    {
+        Assert.True(_host.Get<People.Trial>().IsOn, "nobody can sign in yet");
+        _host.Get<People.AuditLog>().Write(new("ada", "Ada Invented", People.Role.Administrator), "Signed a brief", "one");
+        Assert.False(_host.Get<People.Trial>().IsOn);
+        await _host.RestartAsync();
+        Assert.False(_host.Get<People.Trial>().IsOn);
+    }
+
+    [Fact]
     public void What_is_purged_is_not_missing()
     {
         _host.Get<RevisionStore>().Forget(_signed);
