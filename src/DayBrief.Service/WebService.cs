@@ -27,8 +27,20 @@ internal static class WebService
     {
         var app = Build(args);
         Map(app);
+        OpenStores(app.Services);
         app.Services.GetRequiredService<DemonstrationDays>().AddIfNew();
         return app;
+    }
+
+    /// <summary>Every part that keeps something makes its collections and indexes before anybody is served: later, on a full disk,
+    /// it could not.</summary>
+    private static void OpenStores(IServiceProvider parts)
+    {
+        foreach (var part in parts.GetRequiredService<IServiceCollection>().Where(part => part is { Lifetime: ServiceLifetime.Singleton, IsKeyedService: false, ImplementationType: not null }))
+        {
+            if (part.ImplementationType!.GetConstructors().Any(made => made.GetParameters().Any(needed => needed.ParameterType == typeof(Database))))
+                _ = parts.GetService(part.ServiceType);
+        }
     }
 
     /// <summary>Its parts alone, for verbs that work on the data folder; nothing runs by itself and nobody is served.</summary>
@@ -45,6 +57,7 @@ internal static class WebService
         builder.Logging.AddFilter("Microsoft.AspNetCore.Hosting.Diagnostics", LogLevel.Warning);
         builder.Services.AddSingleton(new QuietStart(builder.Logging));
         AddServices(builder.Services, builder.Configuration);
+        builder.Services.AddSingleton(builder.Services);
         return builder.Build();
     }
 

@@ -137,7 +137,7 @@ public sealed class TamperingTests : IAsyncLifetime
     public async Task A_lost_store_begins_no_trial()
     {
         Assert.True(_host.Get<People.Trial>().IsOn, "nobody can sign in yet");
-        _host.Get<People.AuditLog>().Write(new("ada", "Ada Invented", People.Role.Administrator), "Signed a brief", "one");
+        _host.Get<People.AuditLog>().Write(new("ada", "Ada Invented", People.Role.Administrator, false), "Signed a brief", "one");
         Assert.False(_host.Get<People.Trial>().IsOn);
         await _host.RestartAsync();
         Assert.False(_host.Get<People.Trial>().IsOn);
