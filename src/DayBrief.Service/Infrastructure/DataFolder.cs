@@ -13,7 +13,10 @@ internal sealed class DataFolder
         Root = PathFor(path);
         try
         {
-            Directory.CreateDirectory(Root);
+            if (OperatingSystem.IsWindows())
+                Directory.CreateDirectory(Root);
+            else if (!Directory.Exists(Root))
+                Directory.CreateDirectory(Root, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
         }
         catch (Exception cause) when (cause is IOException or UnauthorizedAccessException)
         {

@@ -33,8 +33,17 @@ internal sealed class Database : IDisposable
     /// <summary>What was done to a damaged store at this start, a line each.</summary>
     public IReadOnlyList<string> Mended { get; }
 
-    private LiteDatabase Open() =>
-        new(new ConnectionString { Filename = _path, Connection = ConnectionType.Direct }) { CheckpointSize = 1 };
+    private LiteDatabase Open()
+    {
+        // Password hashes and addresses with keys are in it: for the service's own account only, from its first byte on.
+        if (!OperatingSystem.IsWindows())
+        {
+            using (new FileStream(_path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.ReadWrite))
+                File.SetUnixFileMode(_path, UnixFileMode.UserRead | UnixFileMode.UserWrite);
+        }
+
+        return new(new ConnectionString { Filename = _path, Connection = ConnectionType.Direct }) { CheckpointSize = 1 };
+    }
 
     public ILiteCollection<BsonDocument> Collection(string name) => _lite.GetCollection(name);
 

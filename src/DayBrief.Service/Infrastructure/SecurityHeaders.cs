@@ -6,6 +6,9 @@ internal static class SecurityHeaders
     private const string Policy =
         "default-src 'self'; img-src 'self' data:; object-src 'none'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
 
+    /// <summary>The pages to try the API bring inline styles and scripts of their own.</summary>
+    private const string OfApiPages = "style-src 'self' 'unsafe-inline'; script-src 'self' 'unsafe-inline'";
+
     public static void UseSecurityHeaders(this WebApplication app) =>
         app.Use((context, next) =>
         {
@@ -23,8 +26,9 @@ internal static class SecurityHeaders
         var headers = context.Response.Headers;
         headers.XContentTypeOptions = "nosniff";
         headers["Referrer-Policy"] = "same-origin";
-        // The pages to try the API bring inline styles and scripts of their own.
-        if (!context.Request.Path.StartsWithSegments("/api/docs"))
-            headers.ContentSecurityPolicy = Policy;
+        headers.ContentSecurityPolicy = context.Request.Path.StartsWithSegments("/api/docs") ? $"{Policy}; {OfApiPages}" : Policy;
+        // All fields with the addresses that they fetch from: not for a cache that others share.
+        if (context.Request.Path == "/sites/export")
+            headers.CacheControl = "no-store";
     }
 }

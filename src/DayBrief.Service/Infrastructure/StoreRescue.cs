@@ -28,7 +28,7 @@ internal sealed class StoreRescue(DataFolder folder, string? backupFolder)
     /// <summary>The store was closed.</summary>
     public void Closed() => File.Delete(_running);
 
-    private IReadOnlyList<string> MendNow()
+    private List<string> MendNow()
     {
         var fresh = _path + ".new";
         if (File.Exists(_path) && CanCopy(_path, fresh))

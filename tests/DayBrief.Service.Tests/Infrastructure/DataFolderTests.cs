@@ -24,6 +24,30 @@ public sealed class DataFolderTests
     }
 
     [Fact]
+    public void Folder_and_store_are_for_the_services_own_account_only()
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            Assert.Skip("There are no such modes.");
+            return;
+        }
+
+        var folder = new DataFolder(Path.Combine(Path.GetTempPath(), $"daybrief-folder-{Guid.NewGuid():N}"));
+        try
+        {
+            using var database = new Database(folder);
+            database.Write("people", people => people.Insert(new LiteDB.BsonDocument { ["_id"] = 1 }));
+            const UnixFileMode Others = (UnixFileMode)0b000_111_111;
+            Assert.Equal(UnixFileMode.None, File.GetUnixFileMode(folder.Root) & Others);
+            Assert.Equal(UnixFileMode.None, File.GetUnixFileMode(folder.DatabasePath) & Others);
+        }
+        finally
+        {
+            Directory.Delete(folder.Root, recursive: true);
+        }
+    }
+
+    [Fact]
     public void A_folder_that_cannot_be_made_is_one_answer_that_says_what_to_do()
     {
         var file = Path.GetTempFileName();

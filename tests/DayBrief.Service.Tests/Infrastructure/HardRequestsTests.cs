@@ -72,6 +72,20 @@ public sealed class HardRequestsTests(ServiceHost host)
         Assert.InRange((int)answer.StatusCode, 400, 499);
     }
 
+    [Theory]
+    [InlineData("/api/docs/index.html")]
+    [InlineData("/api/v1/briefs/demo-broad")]
+    [InlineData("/")]
+    public async Task Every_page_and_the_pages_of_the_API_forbid_framing_and_other_hosts(string page)
+    {
+        using var client = host.Client();
+        var answer = await client.GetAsync(page, Stopping);
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        var policy = Assert.Single(answer.Headers.GetValues("Content-Security-Policy"));
+        Assert.Contains("frame-ancestors 'none'", policy, StringComparison.Ordinal);
+        Assert.Contains("default-src 'self'", policy, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task A_note_of_nine_megabytes_is_refused_and_said_by_its_field()
     {
