@@ -88,7 +88,8 @@ public sealed class ReaderCodeRoutesTests
         var path = pattern
             .Replace("{id}", site ? Site : id, StringComparison.Ordinal)
             .Replace("{site}", Site, StringComparison.Ordinal)
-            .Replace("{number:int}", "1", StringComparison.Ordinal);
+            .Replace("{number:int}", "1", StringComparison.Ordinal)
+            .Replace("{date}", "2026-05-21", StringComparison.Ordinal);
         string[] all = path.Contains("{extension}", StringComparison.Ordinal)
             ? [.. new[] { "json", "pdf", "ascent", "sha256" }.Select(extension => path.Replace("{extension}", extension, StringComparison.Ordinal))]
             : [path];
