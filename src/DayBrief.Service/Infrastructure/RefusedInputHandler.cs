@@ -1,4 +1,3 @@
-using DayBrief.Service.Features.Briefs.Revisions;
 using DayBrief.Soundings;
 using Microsoft.AspNetCore.Diagnostics;
 
@@ -22,7 +21,7 @@ internal sealed class RefusedInputHandler(IProblemDetailsService problems) : IEx
             // What the form reader says of a body that ends before its last part does.
             IOException cut when cut.Message.StartsWith("Unexpected end of Stream", StringComparison.Ordinal) =>
                 Problem.Of(InvalidInputException.Field("body", "The form cannot be read; it is damaged, or larger than what is taken here.")),
-            NotAsSignedException changed => Problem.NotAsSigned(changed.Error),
+            WithheldException changed => Problem.NotAsSigned(changed.Error),
             TimeoutException late => Problem.Busy(late.Message),
             _ => null,
         };

@@ -35,11 +35,11 @@ internal enum SignedFault
 }
 
 /// <summary>What is kept is not what was signed: its figures are withheld.</summary>
-internal sealed class NotAsSignedException(string id, SignedFault fault) : Exception($"{id} is not as it was signed ({fault}).")
+internal sealed class NotAsSignedException(string id, SignedFault fault) : WithheldException($"{id} is not as it was signed ({fault}).")
 {
     public const string Code = "not-as-signed";
 
-    public ProblemError Error => new(
+    public override ProblemError Error => new(
         Words.Of($"What is kept here as signed is not what was signed ({id}): it has been changed since, or damaged. Its figures are withheld. Ask the instructor in charge, and let whoever runs this service check it (verify-signed)."),
         Code,
         Field: "id");
