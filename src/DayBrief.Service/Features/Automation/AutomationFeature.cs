@@ -3,6 +3,7 @@ using DayBrief.Service.Features.Automation.Fetching;
 using DayBrief.Service.Features.Automation.Settings;
 using DayBrief.Service.Features.Automation.Status;
 using DayBrief.Service.Features.Automation.Work;
+using DayBrief.Service.Features.Briefs.Revisions;
 
 namespace DayBrief.Service.Features.Automation;
 
@@ -34,13 +35,14 @@ internal static class AutomationFeature
         services.AddTransient<RunSlot>();
         services.AddTransient<ClockTick>();
         services.AddHostedService<StartClock>();
-        services.AddHostedService<FollowSignatures>();
+        services.AddSingleton<IFollow, FollowSignatures>();
     }
 
     public static void MapAutomation(this WebApplication app, RouteGroupBuilder api)
     {
         ShowStatus.Map(app, api);
         AskForRun.Map(app);
+        FollowAgain.Map(app);
         SetAutomation.Map(app);
     }
 }

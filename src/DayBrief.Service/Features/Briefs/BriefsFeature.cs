@@ -31,7 +31,12 @@ internal static class BriefsFeature
         services.AddSingleton<BriefPages>();
         services.AddSingleton<DemonstrationDays>();
         services.AddSingleton<FirstSteps>();
-        services.AddHostedService<FinishSignedFiles>();
+        services.AddSingleton<Outbox>();
+        services.AddSingleton<LostFiles>();
+        services.AddSingleton<IFollow, TellPhones>();
+        services.AddSingleton<IFollow, WriteSignedFiles>();
+        services.AddSingleton<FollowUp>();
+        services.AddHostedService(parts => parts.GetRequiredService<FollowUp>());
     }
 
     public static void MapBriefs(this WebApplication app, RouteGroupBuilder api)

@@ -18,7 +18,7 @@ internal static class SignDraft
     }
 
     private static async Task<Results<RedirectHttpResult, RazorComponentResult<DeskPage>, RazorComponentResult<NotFoundPage>>> SignAsync(
-        string id, HttpContext context, BriefStore briefs, Signing signing, Keeping keeping, DeskViews views, AuditLog audit, CancellationToken stopping)
+        string id, HttpContext context, BriefStore briefs, Signing signing, Keeping keeping, DeskViews views, CancellationToken stopping)
     {
         if (briefs.Find(id) is not { } draft)
             return NotFoundPage.Result("brief [not found]");
@@ -27,11 +27,8 @@ internal static class SignDraft
         try
         {
             var outcome = await signing.SignAsync(id, version, SignByApi.SignerOf(context), reason);
-            if (outcome.Revision is { } revision)
-            {
-                audit.Signed(context, revision);
+            if (outcome.Revision is not null)
                 return TypedResults.Redirect($"/briefs/{id}");
-            }
 
             var who = (object?)outcome.Newer!.EditedBy ?? Words.Of("Somebody [first word]");
             return Refused(outcome.Newer, [new(Words.Of($"{who} has changed the draft since you saw it. Look at it again, then sign."))]);
@@ -46,7 +43,7 @@ internal static class SignDraft
     }
 
     private static async Task<Results<RedirectHttpResult, RazorComponentResult<DeskPage>, RazorComponentResult<NotFoundPage>>> WithdrawAsync(
-        string id, HttpContext context, BriefStore briefs, Signing signing, Keeping keeping, DeskViews views, AuditLog audit, CancellationToken stopping)
+        string id, HttpContext context, BriefStore briefs, Signing signing, Keeping keeping, DeskViews views, CancellationToken stopping)
     {
         if (briefs.Find(id) is not { } draft)
             return NotFoundPage.Result("brief [not found]");
@@ -54,7 +51,6 @@ internal static class SignDraft
         try
         {
             signing.Withdraw(id, SignByApi.SignerOf(context), reason);
-            audit.Withdrew(context, id, reason);
             return TypedResults.Redirect($"/briefs/{id}");
         }
         catch (InvalidInputException refused)

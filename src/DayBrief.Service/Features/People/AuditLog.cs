@@ -14,7 +14,6 @@ internal sealed class AuditLog
     private readonly Database _database;
     private readonly TimeProvider _clock;
     private readonly Journal _journal;
-    private readonly Lock _writing = new();
 
     public AuditLog(Database database, TimeProvider clock, Journal journal)
     {
@@ -28,15 +27,17 @@ internal sealed class AuditLog
     /// <param name="action">What was done, a short English text that is a key of the texts: "Signed a brief".</param>
     /// <param name="about">What it was done to, such as the id or name.</param>
     /// <param name="detail">What else a reader of the log needs.</param>
-    public void Write(Who? who, string action, string about, string? detail = null)
+    public void Write(Who? who, string action, string about, string? detail = null) =>
+        _database.Together(collection => Put(collection, (who?.Id, who?.Name, who?.ByKey ?? false), action, about, detail));
+
+    /// <summary>The same within a write of several: the line is there if and only if what it tells of is.</summary>
+    public void Put(
+        Func<string, ILiteCollection<BsonDocument>> collection, (string? Id, string? Name, bool ByKey) who, string action, string about, string? detail)
     {
         var at = _clock.GetUtcNow().ToUnixTimeMilliseconds();
-        var entry = new AuditEntry(DateTimeOffset.FromUnixTimeMilliseconds(at), who?.Name, who?.ByKey ?? false, action, about, detail);
-        lock (_writing)
-        {
-            _journal.Add(JournalKind, about, new() { ["line"] = SealedText(entry), ["whoId"] = who?.Id });
-            Insert(entry, who?.Id);
-        }
+        var entry = new AuditEntry(DateTimeOffset.FromUnixTimeMilliseconds(at), who.Name, who.ByKey, action, about, detail);
+        Insert(collection(Collection), entry, who.Id);
+        _journal.Add(JournalKind, about, new() { ["line"] = SealedText(entry), ["whoId"] = who.Id });
     }
 
     /// <summary>The line that a stop of the program left between the journal and the store.</summary>
@@ -46,21 +47,20 @@ internal sealed class AuditLog
             return;
         var entry = JsonSerializer.Deserialize<AuditEntry>((string)last.Content["line"]!, Json.Line)!;
         if (!Between(entry.At, entry.At.AddMilliseconds(1)).Contains(entry))
-            Insert(entry, (string?)last.Content["whoId"]);
+            _database.Write(Collection, audit => Insert(audit, entry, (string?)last.Content["whoId"]));
     }
 
-    private void Insert(AuditEntry entry, string? whoId) =>
-        _database.Write(Collection, audit => audit.Insert(new BsonDocument
-        {
-            ["_id"] = (audit.FindOne(Query.All(Query.Descending))?["_id"].AsInt64 ?? 0) + 1,
-            ["at"] = entry.At.ToUnixTimeMilliseconds(),
-            ["whoId"] = whoId,
-            ["who"] = entry.Who,
-            ["byKey"] = entry.ByKey,
-            ["action"] = entry.Action,
-            ["about"] = entry.About,
-            ["detail"] = entry.Detail,
-        }));
+    private static void Insert(ILiteCollection<BsonDocument> audit, AuditEntry entry, string? whoId) => audit.Insert(new BsonDocument
+    {
+        ["_id"] = (audit.FindOne(Query.All(Query.Descending))?["_id"].AsInt64 ?? 0) + 1,
+        ["at"] = entry.At.ToUnixTimeMilliseconds(),
+        ["whoId"] = whoId,
+        ["who"] = entry.Who,
+        ["byKey"] = entry.ByKey,
+        ["action"] = entry.Action,
+        ["about"] = entry.About,
+        ["detail"] = entry.Detail,
+    });
 
     /// <summary>Lines that were taken out since, or put in or changed; both only as far as the journal goes back.</summary>
     public (IReadOnlyList<string> Missing, IReadOnlyList<string> Foreign) AgainstJournal()

@@ -1,3 +1,4 @@
+using DayBrief.Service.Features.Briefs.Revisions;
 using DayBrief.Service.Features.Sending.Calendar;
 using DayBrief.Service.Features.Sending.Deliveries;
 using DayBrief.Service.Features.Sending.Feed;
@@ -29,6 +30,7 @@ internal static class SendingFeature
         services.AddSingleton<SendTest>();
         services.AddSingleton<FeedEntryStore>();
         services.AddSingleton<DayCalendar>();
+        services.AddSingleton<IFollow, FollowBySending>();
         services.AddHostedService<StartSending>();
     }
 

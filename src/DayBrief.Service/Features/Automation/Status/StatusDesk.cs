@@ -1,5 +1,6 @@
 using DayBrief.Service.Features.Arrivals;
 using DayBrief.Service.Features.Automation.Work;
+using DayBrief.Service.Features.Briefs.Revisions;
 using DayBrief.Service.Features.Sites;
 using DayBrief.Service.Infrastructure;
 
@@ -16,9 +17,12 @@ internal sealed class StatusDesk(
     FlagStore flags,
     ReminderStore reminders,
     BackUp backup,
+    Outbox outbox,
     TimeProvider clock)
 {
     private const int DaysBack = 7;
+
+    private const int Signatures = 5;
 
     public StatusView View()
     {
@@ -28,7 +32,8 @@ internal sealed class StatusDesk(
             now,
             [.. sites.All().Where(site => site.Id is not null).Select(site => Of(site, runs, now))],
             [.. new[] { AutomationJob.Backup, AutomationJob.Purge }.Select(job => new JobStatus(job, Last(runs, job, Slot.Installation), installation.Next(job, now).DueAt))],
-            [.. backup.Kept().Select(file => new BackupFile(file.Name, file.Length, file.LastWriteTimeUtc))]);
+            [.. backup.Kept().Select(file => new BackupFile(file.Name, file.Length, file.LastWriteTimeUtc))],
+            [.. outbox.Waiting().Concat(outbox.Latest(Signatures * Enum.GetValues<Follower>().Length)).DistinctBy(entry => entry.Id)]);
     }
 
     private SiteStatus Of(SiteJson site, IReadOnlyList<Run> runs, DateTimeOffset now)

@@ -1,17 +1,28 @@
 using DayBrief.Service.Features.Arrivals;
+using DayBrief.Service.Features.Briefs.Revisions;
 using DayBrief.Service.Languages;
 
 namespace DayBrief.Service.Features.Automation.Status;
 
 /// <summary>The status as the outside contract names it.</summary>
 internal sealed record StatusJson(
-    DateTimeOffset Now, IReadOnlyList<SiteStatusJson> Sites, IReadOnlyList<JobStatusJson> Installation, IReadOnlyList<BackupJson> Backups)
+    DateTimeOffset Now, IReadOnlyList<SiteStatusJson> Sites, IReadOnlyList<JobStatusJson> Installation, IReadOnlyList<BackupJson> Backups,
+    IReadOnlyList<FollowingJson> Following)
 {
     public static StatusJson Of(StatusView view) => new(
         view.Now,
         [.. view.Sites.Select(SiteStatusJson.Of)],
         [.. view.Installation.Select(JobStatusJson.Of)],
-        [.. view.Backups.Select(backup => new BackupJson(backup.Name, backup.Bytes, backup.At))]);
+        [.. view.Backups.Select(backup => new BackupJson(backup.Name, backup.Bytes, backup.At))],
+        [.. view.Following.Select(FollowingJson.Of)]);
+}
+
+/// <summary>What follows from a signature, and how it went.</summary>
+internal sealed record FollowingJson(string Site, DateOnly Date, string BriefId, int Number, Follower Follower, bool Done, int Failures, DateTimeOffset? RetryAt, string? Fault)
+{
+    public static FollowingJson Of(OutboxEntry entry) => new(
+        entry.Told.SiteId, entry.Told.Date, entry.Told.BriefId, entry.Told.Number, entry.Follower, entry.IsDone, entry.Failures,
+        entry.IsDone ? null : entry.NextAt, entry.Fault);
 }
 
 internal sealed record BackupJson(string Name, long Bytes, DateTimeOffset At);

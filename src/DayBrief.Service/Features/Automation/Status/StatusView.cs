@@ -1,10 +1,12 @@
 using DayBrief.Service.Features.Arrivals;
+using DayBrief.Service.Features.Briefs.Revisions;
 
 namespace DayBrief.Service.Features.Automation.Status;
 
 /// <summary>What runs by itself, as the status page and its JSON show it.</summary>
 internal sealed record StatusView(
-    DateTimeOffset Now, IReadOnlyList<SiteStatus> Sites, IReadOnlyList<JobStatus> Installation, IReadOnlyList<BackupFile> Backups);
+    DateTimeOffset Now, IReadOnlyList<SiteStatus> Sites, IReadOnlyList<JobStatus> Installation, IReadOnlyList<BackupFile> Backups,
+    IReadOnlyList<OutboxEntry> Following);
 
 /// <summary>One site.</summary>
 internal sealed record SiteStatus(

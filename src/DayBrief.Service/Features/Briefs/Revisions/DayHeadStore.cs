@@ -58,11 +58,23 @@ internal sealed class DayHeadStore
     }
 
     /// <summary>Marks the head, if it is of that brief.</summary>
-    public void Withdraw(string siteId, DateOnly date, string briefId) => _database.Write(Heads, heads =>
+    public static void Withdraw(Func<string, ILiteCollection<BsonDocument>> collection, string siteId, DateOnly date, string briefId)
     {
+        var heads = collection(Heads);
         if (heads.FindById(KeyOf(siteId, date)) is { } found && Of(found) is var head && head.BriefId == briefId)
             Keep(heads, head with { IsWithdrawn = true });
-    });
+    }
+
+    /// <summary>Every revision by field, day, brief and number: rows that cost little, whatever was signed in them.</summary>
+    public IEnumerable<(string SiteId, DateOnly Date, string BriefId, int Number)> All()
+    {
+        foreach (var place in _database.Collection(Places).FindAll())
+        {
+            var key = place["_id"].AsString.Split('|');
+            yield return (
+                string.Join('|', key[..^2]), DateOnly.ParseExact(key[^2], "yyyy-MM-dd", CultureInfo.InvariantCulture), place["brief"].AsString, place["number"].AsInt32);
+        }
+    }
 
     /// <summary>Removes a revision from its field and day for good.</summary>
     public static void Forget(Func<string, ILiteCollection<BsonDocument>> collection, Revision revision)

@@ -10,11 +10,13 @@ internal sealed class PublishedFiles(DataFolder folder, SignedJournal journal)
 {
     private const string Sums = ".sha256";
 
-    public string PathOf(Revision revision, string extension) => Path.Combine(
-        folder.Root,
-        "published",
-        Safe(revision.SiteId),
-        $"{revision.Date:yyyy-MM-dd}-{Safe(revision.BriefId)}-r{revision.Number}{extension}");
+    public string PathOf(Revision revision, string extension) => PathOf(revision.SiteId, revision.Date, revision.BriefId, revision.Number, extension);
+
+    /// <summary>Whether the files of a revision are all there, without reading it.</summary>
+    public bool Has(string siteId, DateOnly date, string briefId, int number) => File.Exists(PathOf(siteId, date, briefId, number, Sums));
+
+    private string PathOf(string siteId, DateOnly date, string briefId, int number, string extension) =>
+        Path.Combine(folder.Root, "published", Safe(siteId), $"{date:yyyy-MM-dd}-{Safe(briefId)}-r{number}{extension}");
 
     /// <summary>All of them are there: the hashes are written last.</summary>
     public bool Has(Revision revision) => File.Exists(PathOf(revision, Sums));

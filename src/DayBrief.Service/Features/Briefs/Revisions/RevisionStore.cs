@@ -30,14 +30,16 @@ internal sealed class RevisionStore
 
     /// <summary>Adds a revision as the one that holds for its field and day; it is on the disk when this returns.</summary>
     /// <exception cref="LiteException">One of that number has been signed for the field and day already.</exception>
-    public void Add(Revision revision)
+    /// <param name="revision">The revision.</param>
+    /// <param name="along">What is written in the same transaction: all of it is kept, or none.</param>
+    public void Add(Revision revision, Action<Func<string, ILiteCollection<BsonDocument>>>? along = null)
     {
         // The journal first: what it has and the store has not comes back at the next start.
         if (Find(revision.BriefId, revision.Number) is null)
             _journal.Signed(revision);
         try
         {
-            Keep(revision);
+            Keep(revision, along);
         }
         catch when (Find(revision.BriefId, revision.Number) is null)
         {
@@ -90,14 +92,15 @@ internal sealed class RevisionStore
         foreach (var revision in day)
         {
             if (WithdrawalOf(revision.BriefId) is not null)
-                _heads.Withdraw(revision.SiteId, revision.Date, revision.BriefId);
+                _database.Together(collection => DayHeadStore.Withdraw(collection, revision.SiteId, revision.Date, revision.BriefId));
         }
     }
 
-    private void Keep(Revision revision) => _database.Together(collection =>
+    private void Keep(Revision revision, Action<Func<string, ILiteCollection<BsonDocument>>>? along = null) => _database.Together(collection =>
     {
         collection(Collection).Insert(Document(revision));
         DayHeadStore.Put(collection, DayHead.Of(revision, revision.Number));
+        along?.Invoke(collection);
     });
 
     public Revision? Find(string briefId, int number) =>
@@ -176,22 +179,26 @@ internal sealed class RevisionStore
     ];
 
     /// <summary>Takes back the brief that a revision is the last of.</summary>
-    public void Withdraw(Revision latest, Withdrawal withdrawal)
+    /// <param name="latest">The last revision of the brief.</param>
+    /// <param name="withdrawal">By whom, when and why.</param>
+    /// <param name="along">What is written in the same transaction.</param>
+    public void Withdraw(Revision latest, Withdrawal withdrawal, Action<Func<string, ILiteCollection<BsonDocument>>>? along = null)
     {
         _journal.Withdrawn(latest.BriefId, withdrawal);
-        Keep(latest, withdrawal);
+        Keep(latest, withdrawal, along);
     }
 
-    private void Keep(Revision latest, Withdrawal withdrawal)
+    private void Keep(Revision latest, Withdrawal withdrawal, Action<Func<string, ILiteCollection<BsonDocument>>>? along = null) => _database.Together(collection =>
     {
-        _database.Write(Withdrawn, withdrawals => withdrawals.Upsert(new BsonDocument
+        collection(Withdrawn).Upsert(new BsonDocument
         {
             ["_id"] = latest.BriefId,
             ["at"] = withdrawal.At.ToUnixTimeMilliseconds(),
             ["withdrawal"] = JsonSerializer.Serialize(withdrawal, Json.Line),
-        }));
-        _heads.Withdraw(latest.SiteId, latest.Date, latest.BriefId);
-    }
+        });
+        DayHeadStore.Withdraw(collection, latest.SiteId, latest.Date, latest.BriefId);
+        along?.Invoke(collection);
+    });
 
     /// <summary>A brief that is signed again is no longer withdrawn.</summary>
     public Withdrawal? WithdrawalOf(string briefId) =>

@@ -27,7 +27,7 @@ internal static class SignByApi
         TypedResults.Ok(revisions.Of(id).Select(RevisionJson.Of).ToArray());
 
     private static async Task<Results<Created<RevisionJson>, ProblemHttpResult>> SignAsync(
-        string id, Request? request, HttpContext context, BriefStore briefs, Signing signing, AuditLog audit)
+        string id, Request? request, HttpContext context, BriefStore briefs, Signing signing)
     {
         if (briefs.Find(id) is not { } draft)
             return TypedResults.Problem(Problem.NotFound($"No brief is kept under \"{id}\"."));
@@ -38,24 +38,22 @@ internal static class SignByApi
                 $"The draft has changed: it is at version {outcome.Newer!.Version}, kept by {outcome.Newer.EditedBy ?? "somebody"}. Read it, then sign that version.", "version"));
         }
 
-        audit.Signed(context, revision);
         return TypedResults.Created($"/briefs/{id}/revisions/{revision.Number}", RevisionJson.Of(revision));
     }
 
     private static Results<NoContent, ProblemHttpResult> Withdraw(
-        string id, WithdrawalRequest? request, HttpContext context, BriefStore briefs, Signing signing, AuditLog audit)
+        string id, WithdrawalRequest? request, HttpContext context, BriefStore briefs, Signing signing)
     {
         if (briefs.Find(id) is null)
             return TypedResults.Problem(Problem.NotFound($"No brief is kept under \"{id}\"."));
         signing.Withdraw(id, SignerOf(context), request?.Reason);
-        audit.Withdrew(context, id, request?.Reason);
         return TypedResults.NoContent();
     }
 
     /// <exception cref="InvalidInputException">Nobody has signed in: a trial cannot sign.</exception>
     internal static Signer SignerOf(HttpContext context) =>
         Who.Of(context) is { } who
-            ? new(who.Id, who.Name)
+            ? new(who.Id, who.Name, who.ByKey)
             : throw InvalidInputException.Field("signer", "Signing needs a person who has signed in, or a key with the scope to sign.");
 }
 

@@ -1,20 +1,24 @@
 using System.Text.Json;
+using DayBrief.Service.Features.People;
 using DayBrief.Service.Features.Soundings;
 using DayBrief.Service.Infrastructure;
-using DayBrief.Service.Languages;
 
 namespace DayBrief.Service.Features.Briefs.Revisions;
 
 /// <summary>Who puts a name under a brief.</summary>
-internal sealed record Signer(string Id, string Name);
+/// <param name="Id">Of the person, or of the key.</param>
+/// <param name="Name">As readers see it.</param>
+/// <param name="ByKey">A program, not a person.</param>
+internal sealed record Signer(string Id, string Name, bool ByKey = false);
 
 /// <summary>What came of a wish to sign: the revision, or the version that somebody has kept since.</summary>
 internal sealed record SignOutcome(Revision? Revision, Draft? Newer);
 
-/// <summary>Signs, amends, withdraws. What is acknowledged is on the disk.</summary>
+/// <summary>Signs, amends, withdraws. What is acknowledged is on the disk: the revision, its line of the audit log and what is to follow
+/// from it, in one transaction. Nothing that follows can undo it.</summary>
 internal sealed class Signing(
-    BriefStore briefs, RevisionStore revisions, DayHeadStore heads, SoundingStore soundings, BriefDesk desk, PublishedFiles files, PublicAddress address,
-    Announcements announcements)
+    BriefStore briefs, RevisionStore revisions, DayHeadStore heads, SoundingStore soundings, BriefDesk desk, Outbox outbox, AuditLog audit,
+    FollowUp followUp)
 {
     private readonly Lock _signing = new();
 
@@ -30,6 +34,7 @@ internal sealed class Signing(
     {
         BriefLimits.CheckReason(reason);
         Revision revision;
+        Announcement told;
         lock (_signing)
         {
             var draft = briefs.Find(id) ?? throw InvalidInputException.Field("id", $"No brief is kept under \"{id}\".");
@@ -39,13 +44,17 @@ internal sealed class Signing(
             if (draft.Version != version)
                 return new(null, draft);
             revision = Freeze(draft, head, signer, Checked(draft, own, head, reason));
-            revisions.Add(revision);
+            told = new(
+                revision.Number == 1 ? AnnouncementKind.Published : AnnouncementKind.Amended,
+                id, revision.SiteId, revision.Date, revision.Number, signer.Name, revision.SignedAt);
+            revisions.Add(revision, collection =>
+            {
+                outbox.Put(collection, told);
+                audit.Signed(collection, signer, revision);
+            });
         }
 
-        await WriteFilesAsync(revision);
-        announcements.Tell(new(
-            revision.Number == 1 ? AnnouncementKind.Published : AnnouncementKind.Amended,
-            id, revision.SiteId, revision.Date, revision.Number, signer.Name, revision.SignedAt));
+        await followUp.NowAsync(told);
         return new(revision, null);
     }
 
@@ -60,34 +69,12 @@ internal sealed class Signing(
         if (string.IsNullOrWhiteSpace(reason))
             throw InvalidInputException.Field("reason", "Say why it is withdrawn: its readers see it.");
         var withdrawal = new Withdrawal(signer.Name, desk.Now, reason.Trim());
-        revisions.Withdraw(latest, withdrawal);
-        announcements.Tell(new(AnnouncementKind.Withdrawn, id, latest.SiteId, latest.Date, latest.Number, signer.Name, withdrawal.At));
-    }
-
-    /// <summary>Takes back from the files the ascents that a damaged store has lost, and writes files that a stop of the program left out. The store is what counts, so they can be made again.</summary>
-    public async Task CompleteFilesAsync()
-    {
-        foreach (var revision in revisions.SignedSince(DateTimeOffset.UnixEpoch).Where(revision => !soundings.IsKept(revision.Inputs.SoundingId)))
+        revisions.Withdraw(latest, withdrawal, collection =>
         {
-            if (files.Read(revision, ".ascent") is { Length: > 0 } ascent)
-                soundings.Keep(ascent, null);
-        }
-
-        foreach (var revision in revisions.SignedSince(DateTimeOffset.UnixEpoch).Where(revision => !files.Has(revision)))
-            await MendFilesAsync(revision);
-    }
-
-    /// <summary>What is not as it was signed gets no files that would say it was.</summary>
-    private async Task MendFilesAsync(Revision revision)
-    {
-        try
-        {
-            await WriteFilesAsync(revision);
-        }
-        catch (NotAsSignedException)
-        {
-            // Every reader is told, and verify-signed lists it.
-        }
+            outbox.Put(collection, new(AnnouncementKind.Withdrawn, id, latest.SiteId, latest.Date, latest.Number, signer.Name, withdrawal.At));
+            audit.Withdrew(collection, signer, id, withdrawal.Reason);
+        });
+        followUp.Wake();
     }
 
     private static string? Checked(Draft draft, Revision? own, DayHead? head, string? reason)
@@ -130,16 +117,4 @@ internal sealed class Signing(
 
     /// <summary>The brief as the API gives it, without how it stands: that changes after the signature.</summary>
     internal static string ContentOf(MadeBrief made) => JsonSerializer.Serialize(BriefJson.Of(made with { Standing = null }), Json.Line);
-
-    private async Task WriteFilesAsync(Revision revision)
-    {
-        var made = desk.Of(revision);
-        var reader = Reader.Of(made.Brief.Site, null, Language.Named(made.Brief.Site.Language));
-        var sheet = BriefSheet.Draw(made, reader, address.Link(PrintBrief.PathOf(made)), revision.SignedAt);
-        files.Write(
-            revision,
-            soundings.Bytes(revision.Inputs.SoundingId),
-            await StandalonePage.RenderAsync(made, reader, revision.SignedAt),
-            PrintBrief.Pdf(made, sheet));
-    }
 }
