@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using System.Text.Json;
 using DayBrief.Days;
 using DayBrief.Service.Features.Briefs.Revisions;
@@ -13,7 +12,7 @@ namespace DayBrief.Service.Features.Briefs;
 internal sealed class BriefDesk(BriefStore briefs, RevisionStore revisions, DayHeadStore heads, SoundingStore soundings, ComputingTime computing, SignedJournal journal, TimeProvider clock)
 {
     private readonly Remembered<string, Brief> _computed = new(200);
-    private readonly ConcurrentDictionary<string, Standing> _standings = new();
+    private readonly Remembered<string, Standing> _standings = new(200);
 
     public DateTimeOffset Now => clock.GetUtcNow();
 
@@ -46,12 +45,12 @@ internal sealed class BriefDesk(BriefStore briefs, RevisionStore revisions, DayH
         if (journal.FaultOf(revision) is { } fault)
             throw new NotAsSignedException(revision.Id, fault);
         var made = new MadeBrief(revision.BriefId, revision.Inputs, Computed(revision.Inputs));
-        var standing = _standings.GetOrAdd(revision.Id, _ => Judged(made, revision));
+        var standing = _standings.Of(revision.Id, () => Judged(made, revision));
         return made with
         {
             Standing = standing with
             {
-                Latest = revisions.Latest(revision.BriefId)?.Number ?? revision.Number,
+                Latest = revisions.LatestNumber(revision.BriefId) ?? revision.Number,
                 Withdrawal = revisions.WithdrawalOf(revision.BriefId),
                 Order = revisions.OrderOf(revision.SiteId, revision.Date),
                 ReplacedBy = heads.Find(revision.SiteId, revision.Date) is { } head && head.RevisionId != revision.Id ? head : null,
@@ -62,7 +61,7 @@ internal sealed class BriefDesk(BriefStore briefs, RevisionStore revisions, DayH
     /// <summary>A draft as its readers would get it; null while it makes no brief.</summary>
     public MadeBrief? OfDraft(Draft draft) =>
         draft.Inputs is { } inputs
-            ? new(draft.Id, inputs, Computed(inputs)) { Standing = new(null, revisions.Latest(draft.Id)?.Number ?? 0, null) }
+            ? new(draft.Id, inputs, Computed(inputs)) { Standing = new(null, revisions.LatestNumber(draft.Id) ?? 0, null) }
             : null;
 
     /// <summary>Computes a brief; nothing is kept.</summary>

@@ -110,6 +110,10 @@ internal sealed class RevisionStore
     public Revision? Latest(string briefId) =>
         _database.Collection(Collection).Find(Query.EQ("brief", briefId)).MaxBy(found => found["number"].AsInt32) is { } last ? Of(last) : null;
 
+    /// <summary>Its number, without reading what was signed.</summary>
+    public int? LatestNumber(string briefId) =>
+        _database.Collection(Collection).Query().Where(Query.EQ("brief", briefId)).Select("{ number }").ToEnumerable().Select(found => (int?)found["number"].AsInt32).Max();
+
     /// <summary>The revision that holds for a field and day, withdrawn or not; null when none was signed.</summary>
     public Revision? Holding(string siteId, DateOnly date) => _heads.Find(siteId, date) is { } head ? Find(head.BriefId, head.Number) : null;
 
