@@ -20,12 +20,21 @@ internal sealed class LostFiles(DayHeadStore heads, RevisionStore revisions, Sou
     {
         foreach (var (_, _, briefId, number) in heads.All().ToArray())
         {
-            if (revisions.Find(briefId, number) is { } revision
-                && !soundings.IsKept(revision.Inputs.SoundingId)
-                && files.Read(revision, ".ascent") is { Length: > 0 } ascent)
-            {
+            if (revisions.Find(briefId, number) is { } revision && !soundings.IsKept(revision.Inputs.SoundingId))
+                TakeBack(revision);
+        }
+    }
+
+    private void TakeBack(Revision revision)
+    {
+        try
+        {
+            if (files.Read(revision, ".ascent") is { Length: > 0 } ascent)
                 soundings.Keep(ascent, null);
-            }
+        }
+        catch (NotAsSignedException)
+        {
+            // Another file than was signed brings nothing back; verify-signed lists it.
         }
     }
 }
