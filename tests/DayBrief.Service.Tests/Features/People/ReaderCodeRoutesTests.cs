@@ -78,8 +78,10 @@ public sealed class ReaderCodeRoutesTests
             .Order(StringComparer.Ordinal),
     ];
 
+    /// <summary>The launch point's page asks for more than the code: somebody who is signed in.</summary>
     private static bool IsOfBrief(string pattern) =>
-        Roots.Any(root => pattern == root || pattern.StartsWith($"{root}/", StringComparison.Ordinal)) && pattern != "/fields/{site}/code";
+        Roots.Any(root => pattern == root || pattern.StartsWith($"{root}/", StringComparison.Ordinal))
+        && pattern.TrimEnd('/') is not ("/fields/{site}/code" or "/fields/{site}/actuals");
 
     /// <summary>The pattern with what there is put in; a parameter that nobody has thought of fails the test.</summary>
     private static IEnumerable<Asked> Filled(string pattern, string id)
