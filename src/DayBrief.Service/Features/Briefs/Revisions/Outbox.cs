@@ -22,7 +22,7 @@ internal sealed class Outbox
     }
 
     /// <summary>Enters all that follows, within a write of several.</summary>
-    public void Put(Func<string, ILiteCollection<BsonDocument>> collection, Announcement told)
+    public static void Put(Func<string, ILiteCollection<BsonDocument>> collection, Announcement told)
     {
         foreach (var entry in OutboxEntry.Of(told))
             collection(Collection).Upsert(Document(entry));

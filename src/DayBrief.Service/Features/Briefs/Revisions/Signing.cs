@@ -17,7 +17,7 @@ internal sealed record SignOutcome(Revision? Revision, Draft? Newer);
 /// <summary>Signs, amends, withdraws. What is acknowledged is on the disk: the revision, its line of the audit log and what is to follow
 /// from it, in one transaction. Nothing that follows can undo it.</summary>
 internal sealed class Signing(
-    BriefStore briefs, RevisionStore revisions, DayHeadStore heads, SoundingStore soundings, BriefDesk desk, Outbox outbox, AuditLog audit,
+    BriefStore briefs, RevisionStore revisions, DayHeadStore heads, SoundingStore soundings, BriefDesk desk, AuditLog audit,
     FollowUp followUp)
 {
     private readonly Lock _signing = new();
@@ -49,7 +49,7 @@ internal sealed class Signing(
                 id, revision.SiteId, revision.Date, revision.Number, signer.Name, revision.SignedAt);
             revisions.Add(revision, collection =>
             {
-                outbox.Put(collection, told);
+                Outbox.Put(collection, told);
                 audit.Signed(collection, signer, revision);
             });
         }
@@ -71,7 +71,7 @@ internal sealed class Signing(
         var withdrawal = new Withdrawal(signer.Name, desk.Now, reason.Trim());
         revisions.Withdraw(latest, withdrawal, collection =>
         {
-            outbox.Put(collection, new(AnnouncementKind.Withdrawn, id, latest.SiteId, latest.Date, latest.Number, signer.Name, withdrawal.At));
+            Outbox.Put(collection, new(AnnouncementKind.Withdrawn, id, latest.SiteId, latest.Date, latest.Number, signer.Name, withdrawal.At));
             audit.Withdrew(collection, signer, id, withdrawal.Reason);
         });
         followUp.Wake();

@@ -50,7 +50,7 @@ public sealed class OutboxTests
         var first = signed.Host.Get<RevisionStore>().Find(await signed.SignAsync(), 1)!;
         var late = (first with { BriefId = "late", Number = 2, SignedAt = first.SignedAt.AddMinutes(1) }).Sealed();
         var told = new Announcement(AnnouncementKind.Amended, "late", late.SiteId, late.Date, 2, "Ada Invented", late.SignedAt);
-        signed.Host.Get<RevisionStore>().Add(late, collection => signed.Host.Get<Outbox>().Put(collection, told));
+        signed.Host.Get<RevisionStore>().Add(late, collection => Outbox.Put(collection, told));
         Assert.False(signed.Host.Get<PublishedFiles>().Has(late), "no files yet");
         Assert.Equal(4, signed.Host.Get<Outbox>().Waiting().Count);
         signed.Clock.Now += TimeSpan.FromMinutes(2);
@@ -93,7 +93,7 @@ public sealed class OutboxTests
         Assert.Equal(entries, signed.Host.Get<Outbox>().Latest(100).Count);
 
         void Along(Func<string, ILiteCollection<BsonDocument>> collection) =>
-            signed.Host.Get<Outbox>().Put(collection, new(AnnouncementKind.Amended, "late", Site, first.Date, 1, "Ada Invented", first.SignedAt));
+            Outbox.Put(collection, new(AnnouncementKind.Amended, "late", Site, first.Date, 1, "Ada Invented", first.SignedAt));
     }
 
     private static IReadOnlyList<AuditEntry> Lines(SignedBriefs signed) =>
