@@ -59,11 +59,18 @@ internal sealed class NoticeMail(PublishedFiles files, RevisionStore revisions, 
     /// <summary>The PDF as it was signed, by the hash that was written beside it.</summary>
     private byte[] Sheet(Revision revision)
     {
-        var sheet = files.Read(revision, ".pdf");
-        var sums = files.Read(revision, ".sha256");
-        return sheet is not null && sums is not null && Encoding.UTF8.GetString(sums).Contains(Revision.HashOf(sheet), StringComparison.Ordinal)
-            ? sheet
-            : throw new SendFailedException(SendFault.NoSheet, revision.Id);
+        try
+        {
+            var sheet = files.Read(revision, ".pdf");
+            var sums = files.Read(revision, ".sha256");
+            return sheet is not null && sums is not null && Encoding.UTF8.GetString(sums).Contains(Revision.HashOf(sheet), StringComparison.Ordinal)
+                ? sheet
+                : throw new SendFailedException(SendFault.NoSheet, revision.Id);
+        }
+        catch (NotAsSignedException cause)
+        {
+            throw new SendFailedException(SendFault.NoSheet, revision.Id, cause: cause);
+        }
     }
 
     private static string Quoted(string name) => $"\"{string.Concat(name.Where(letter => char.IsAscii(letter) && letter is not ('"' or '\\')))}\"";
