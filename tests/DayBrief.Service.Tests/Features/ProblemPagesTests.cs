@@ -54,7 +54,8 @@ public sealed class ProblemPagesTests(ServiceHost host)
     [InlineData(415, "So nicht verwendbar")]
     [InlineData(429, "Zu viele Versuche")]
     [InlineData(500, "Hier ist etwas schiefgegangen")]
-    [InlineData(503, "Hier ist etwas schiefgegangen")]
+    [InlineData(503, "Jetzt nicht")]
+    [InlineData(507, "Jetzt nicht")]
     public async Task Every_kind_of_failure_has_its_words(int status, string title)
     {
         var page = await WrittenAsync(status, "/somewhere", "text/html,*/*;q=0.8");

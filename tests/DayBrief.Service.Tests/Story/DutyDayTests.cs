@@ -26,7 +26,7 @@ public sealed partial class DutyDayTests
         await Assertions.Expect(phone.Page.Locator("h1")).ToHaveTextAsync("Testing Down");
         await Assertions.Expect(phone.Page.GetByText("No solo after 15:00")).ToBeVisibleAsync();
         await Assertions.Expect(phone.Page.GetByText("Draft: nobody has signed this.")).ToHaveCountAsync(0);
-        Assert.Equal(new Uri(host.Address, $"/briefs/{id}").ToString(), await ScannedAsync(phone.Context, id));
+        Assert.Equal(new Uri(host.Address, "/fields/testing-down").ToString(), await ScannedAsync(phone.Context, id));
 
         await AmendAsync(desk, id);
         await Assertions.Expect(phone.Page.GetByText("Cirrus arrives early.").First).ToBeVisibleAsync();

@@ -1,5 +1,6 @@
 using DayBrief.Service.Features.Automation.Fetching;
 using DayBrief.Service.Features.Briefs;
+using DayBrief.Service.Features.People;
 using DayBrief.Service.Features.Sites;
 using DayBrief.Service.Features.Soundings;
 using DayBrief.Service.Infrastructure;
@@ -31,6 +32,7 @@ internal sealed class AutomationRig : IDisposable
         services.AddSingleton<Database>();
         services.AddSoundings();
         services.AddSingleton(new PublicAddress(configuration));
+        services.AddSingleton<AuditLog>();
         services.AddBriefs();
         services.AddOutgoing(configuration);
         services.AddAutomation();
