@@ -42,6 +42,8 @@ public sealed record DayJudgement
             // A band of what was computed would lie beside the course that is shown.
             UsableTopBand = UsableTop is null && TriggerTime is null && Last is null ? day.UsableTopBand : [],
             Ranges = Beside(day.Ranges),
+            // Whoever says how high or how well it goes says that it goes.
+            NoUsableThermalProbability = UsableTop is null && Climb is null ? day.NoUsableThermalProbability : null,
         };
     }
 
@@ -70,6 +72,7 @@ public sealed record DayJudgement
         MaxUsableTop = null,
         MaxClimb = null,
         UsableTopBand = [],
+        NoUsableThermalProbability = null,
         Ranges = day.Ranges is null ? null : Beside(day.Ranges)! with
         {
             FirstUsable = default, BestFrom = default, BestTo = default, Last = default, MaxUsableTopM = default, MaxClimbMs = default,

@@ -42,7 +42,7 @@ public sealed partial class DutyDayTests
         await WithdrawAsync(desk, id);
         await Assertions.Expect(phone.Page.GetByText("Front is early, nobody flies on this.").First).ToBeVisibleAsync();
         await phone.Page.GotoAsync($"/briefs/{id}/sheet");
-        await Assertions.Expect(phone.Page.GetByText("Withdrawn").First).ToBeVisibleAsync();
+        await Assertions.Expect(phone.Page.Locator("svg text").Filter(new() { HasText = "WITHDRAWN" }).First).ToBeVisibleAsync();
     }
 
     private static async Task SetUpAsync(IPage page, ServiceHost host)

@@ -45,6 +45,8 @@ public sealed class OverrulingTests
         var sentence = DaySentence.Of(made, reader);
         foreach (var said in new[] { "12:30", "16:00", reader.Height(900) })
             Assert.Contains(said, sentence, StringComparison.Ordinal);
+        Assert.DoesNotContain("that none comes", sentence, StringComparison.Ordinal);
+        Assert.Null(made.Brief.Day.NoUsableThermalProbability);
         var rows = HourTable.Rows(made, reader);
         Assert.Equal(["13:00", "14:00", "15:00", "16:00"], rows.Where(row => row.Top != "–").Select(row => row.Time));
         Assert.DoesNotContain(rows, row => row.Top == reader.HeightNumber(computed.Brief.Day.MaxUsableTop!.Value.Metres));
