@@ -128,8 +128,11 @@ internal static class WebService
         app.MapSending();
         // Alive is who answers; ready is who can keep what is sent.
         app.MapHealthChecks("/health/live", new() { Predicate = _ => false });
-        app.MapHealthChecks("/health/ready", new() { ResponseWriter = (context, report) => context.Response.WriteAsync(
-            string.Join(' ', new[] { report.Status.ToString() }.Concat(report.Entries.Values.Select(entry => entry.Description).OfType<string>()))) });
+        app.MapHealthChecks("/health/ready", new()
+        {
+            ResponseWriter = (context, report) => context.Response.WriteAsync(
+            string.Join(' ', new[] { report.Status.ToString() }.Concat(report.Entries.Values.Select(entry => entry.Description).OfType<string>())))
+        });
         app.UseSwagger(swagger =>
         {
             swagger.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1;

@@ -75,7 +75,12 @@ public sealed record DayJudgement
         NoUsableThermalProbability = null,
         Ranges = day.Ranges is null ? null : Beside(day.Ranges)! with
         {
-            FirstUsable = default, BestFrom = default, BestTo = default, Last = default, MaxUsableTopM = default, MaxClimbMs = default,
+            FirstUsable = default,
+            BestFrom = default,
+            BestTo = default,
+            Last = default,
+            MaxUsableTopM = default,
+            MaxClimbMs = default,
         },
         ThermalType = new() { Kind = ThermalKind.None, Reasons = [Phrase.Plain("By the instructor's judgement no usable thermals.")] },
     };
