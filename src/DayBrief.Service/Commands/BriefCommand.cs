@@ -17,7 +17,7 @@ internal static class BriefCommand
     private static readonly Option<string?> JsonOut = new("--json") { Description = "Write the brief as JSON.", HelpName = "OUT" };
     private static readonly Option<string?> PreparedBy = new("--prepared-by") { Description = "Who prepares it.", HelpName = "NAME" };
     private static readonly Option<DateTimeOffset?> PreparedAt = new("--prepared-at") { Description = "When it is prepared; without it the brief says that this is not known.", HelpName = "YYYY-MM-DDTHH:MMZ" };
-    private static readonly Option<string> Flown = new("--glider") { Description = "What page and PDF tell each group how to fly (default trainer); the JSON has all classes.", HelpName = "CLASS", DefaultValueFactory = _ => "trainer" };
+    private static readonly GliderOption Flown = new("What page and PDF tell each group how to fly; the JSON has all classes.") { DefaultValueFactory = _ => GenericGlider.NameOf(GliderClass.Trainer) };
 
     public static Command Create()
     {
@@ -37,7 +37,7 @@ internal static class BriefCommand
         var reader = Reader.Of(made.Brief.Site, language: Languages.Language.Named(made.Brief.Site.Language));
         var desk = new TechniqueDesk();
         var json = JsonSerializer.Serialize(BriefJson.WithTechnique(made, desk, stopping), Json.Indented);
-        var glider = GenericGlider.Named(parsed.GetValue(Flown)) ?? default;
+        var glider = Flown.Of(parsed);
         var groups = Enum.GetValues<Experience>()
             .Select(group => TechniqueView.Now(made.Brief, new() { Experience = group, Glider = glider }, reader.Figures, desk, stopping)).OfType<TechniqueView>().ToArray();
         var now = made.Inputs.PreparedAt;

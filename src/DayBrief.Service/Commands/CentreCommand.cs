@@ -13,7 +13,7 @@ namespace DayBrief.Service.Commands;
 internal static class CentreCommand
 {
     private static readonly Option<string> ThermalFile = new("--thermal") { Description = "The thermal, a JSON file, or - for standard input.", HelpName = "THERMAL.json", Required = true };
-    private static readonly Option<string> Class = new("--glider") { Description = "The class of glider.", HelpName = "CLASS", Required = true };
+    private static readonly GliderOption Class = new("The class of glider.") { Required = true };
     private static readonly Option<double?> Bank = new("--bank") { Description = "Bank of the circle (default: the best, held to 25 to 45).", HelpName = "DEG" };
     private static readonly Option<double?> CircleSpeed = new("--speed") { Description = "Speed in the circle (default: the best at the bank); 15 % above the stall in the turn or more.", HelpName = "KT" };
     private static readonly Option<double?> Lag = new("--lag") { Description = "Time constant of the variometer (default 2).", HelpName = "S" };
@@ -24,7 +24,6 @@ internal static class CentreCommand
         CommandNumber.InRange(Bank, 15, 55);
         CommandNumber.InRange(CircleSpeed, 20, 120);
         CommandNumber.InRange(Lag, 0, 10);
-        Class.AcceptOnlyFromAmong([.. Enum.GetValues<GliderClass>().Select(GenericGlider.NameOf)]);
         var command = new Command("centre", "Simulate the ways of centring in one thermal; print one JSON object.")
         {
             ThermalFile, Class, Bank, CircleSpeed, Lag, Seed,
@@ -38,7 +37,7 @@ internal static class CentreCommand
     {
         var text = System.Text.Encoding.UTF8.GetString(await CommandInput.ReadAsync(parsed.GetRequiredValue(ThermalFile), stopping));
         var thermal = ThermalJson.Parse(text).ToThermal();
-        var glider = GenericGlider.Of(GenericGlider.Named(parsed.GetRequiredValue(Class))!.Value);
+        var glider = GenericGlider.Of(Class.Of(parsed));
         var options = new CentringOptions
         {
             BankDeg = parsed.GetValue(Bank),

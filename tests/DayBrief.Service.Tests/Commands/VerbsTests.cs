@@ -164,6 +164,8 @@ public sealed class VerbsTests
         Assert.All(lines, line => Assert.Contains(string.Concat(line.Split()), pdf, StringComparison.Ordinal));
         Assert.Contains("<style>", html, StringComparison.Ordinal);
         Assert.DoesNotContain("rel=\"stylesheet\"", html, StringComparison.Ordinal);
+        // An unknown class is never another one in silence.
+        Assert.Equal(2, (await RunAsync([.. args, "--glider", "paper"])).Exit);
         // Nobody said when it was prepared: no form says a time.
         Assert.Equal(JsonValueKind.Null, brief.GetProperty("preparedAt").ValueKind);
         Assert.Contains("When it was prepared is not known.", html, StringComparison.Ordinal);

@@ -1,5 +1,4 @@
 using System.Globalization;
-using DayBrief.Days;
 using DayBrief.Service.Features.Sites;
 using DayBrief.Service.Infrastructure;
 
@@ -23,7 +22,7 @@ internal sealed class ActualFields(IReadOnlyDictionary<string, string>? typed = 
     {
         var errors = new FieldErrors();
         var picture = photo is null ? null : Photos.Bare(photo, errors);
-        var units = new SiteUnitsTyped(Choice.Parse<SiteUnits>(site.Units) ?? SiteUnits.FeetAndKnots);
+        var units = SiteUnitsTyped.Of(site);
         var json = new ActualJson
         {
             Id = this["id"].Length > 0 ? this["id"] : null,

@@ -22,22 +22,22 @@ internal static class ActualsBody
                 : [.. ActualsFile.Read(text, "body", date, zone).Select(entry => (entry with { Id = Guid.NewGuid().ToString("N") }, (byte[]?)null))];
         }
 
-        var (given, place) = Given(text);
+        var given = Given(text);
         if (given.Count is 0 or > MostEntries)
             throw InvalidInputException.Field("entries", $"Needs 1 to {MostEntries} entries; there are {given.Count}.");
-        return [.. given.Select((entry, i) => entry.Checked(date, zone, $"{place}[{i}]"))];
+        return [.. given.Select((entry, i) => entry.Checked(date, zone, $"entries[{i}]"))];
     }
 
-    private static (IReadOnlyList<ActualJson> Entries, string Place) Given(string text)
+    private static List<ActualJson> Given(string text)
     {
         try
         {
             using var whole = JsonDocument.Parse(text);
             if (whole.RootElement.ValueKind == JsonValueKind.Array)
-                return (List(whole.RootElement), "entries");
+                return List(whole.RootElement);
             return whole.RootElement.TryGetProperty("entries", out var entries)
-                ? (List(entries), "entries")
-                : ([whole.RootElement.Deserialize<ActualJson>(Json.Line)!], "entries");
+                ? List(entries)
+                : [whole.RootElement.Deserialize<ActualJson>(Json.Line)!];
         }
         catch (JsonException wrong)
         {

@@ -1,5 +1,4 @@
 using System.Globalization;
-using DayBrief.Days;
 using DayBrief.Service.Features.Sites;
 using DayBrief.Service.Infrastructure;
 using DayBrief.Service.Languages;
@@ -19,7 +18,7 @@ namespace DayBrief.Service.Features.Actuals;
 internal sealed record ActualsView(
     Language In, SiteJson Site, TimeZoneInfo Zone, DateOnly Date, bool IsToday, IReadOnlyList<Actual> Entries, IReadOnlyList<string> Reports, ActualFields Fields, IReadOnlyList<ProblemError> Errors)
 {
-    public SiteUnitsTyped Units { get; } = new(Choice.Parse<SiteUnits>(Site.Units) ?? SiteUnits.FeetAndKnots);
+    public SiteUnitsTyped Units { get; } = SiteUnitsTyped.Of(Site);
 
     public string Day => Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 

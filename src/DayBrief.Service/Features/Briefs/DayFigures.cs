@@ -35,7 +35,7 @@ internal sealed record DayFigures
         var trigger = At(judged?.TriggerTime) ?? (usable ? day.Times.TriggerTime : null);
         return new()
         {
-            Trigger = judged?.TriggerTemperatureC is { } celsius ? Temperature.FromCelsius(celsius) : day.Times.TriggerTemperature,
+            Trigger = day.Times.TriggerTemperature,
             TriggerTime = trigger,
             TooWeak = !usable && day.MaxDepth >= made.Brief.Site.UsableDepth,
             FirstUsable = judged?.TriggerTime is not null && day.Times.FirstUsable < trigger ? trigger : day.Times.FirstUsable,

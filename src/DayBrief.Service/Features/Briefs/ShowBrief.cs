@@ -40,12 +40,12 @@ internal static class ShowBrief
     }
 
     private static IResult ShowCurrent(HttpContext context, string? site, CurrentBrief current, BriefPages pages) =>
-        current.For(site, context) is { } made
+        AskedBrief.Of(context, () => current.For(site, context)) is { } made
             ? pages.Of(made, context)
             : site is null ? TypedResults.Redirect("/briefs") : WaitingPage.Result(context.Request);
 
     private static IResult ShowPage(string id, HttpContext context, BriefDesk desk, BriefPages pages) =>
-        desk.Find(id) is { } made ? pages.Of(made, context) : NotFoundPage.Result("brief [not found]");
+        AskedBrief.Of(context, () => desk.Find(id)) is { } made ? pages.Of(made, context) : NotFoundPage.Result("brief [not found]");
 
     private static IResult ShowRevision(string id, int number, HttpContext context, BriefDesk desk, BriefPages pages) =>
         desk.Find(id, number) is { } made ? pages.Of(made, context) : NotFoundPage.Result("revision [not found]");

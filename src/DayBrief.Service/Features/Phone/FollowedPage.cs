@@ -31,13 +31,15 @@ internal sealed record FollowedPage(string Root, MadeBrief? Made, string State, 
         var (current, desk) = (services.GetRequiredService<CurrentBrief>(), services.GetRequiredService<BriefDesk>());
         return (context.GetEndpoint() as RouteEndpoint)?.RoutePattern.RawText switch
         {
-            "/" => Page("", current.For(null, context)),
-            "/fields/{site}" when Value("site") is var site => Page($"/fields/{Uri.EscapeDataString(site)}", current.For(site, context)),
-            Brief or Brief + "/revisions/{number:int}" when desk.Find(Value("id")) is { } made => Page($"/briefs/{made.Id}", made),
+            "/" => Page("", Asked(() => current.For(null, context))),
+            "/fields/{site}" when Value("site") is var site => Page($"/fields/{Uri.EscapeDataString(site)}", Asked(() => current.For(site, context))),
+            Brief when Asked(() => desk.Find(Value("id"))) is { } made => Page($"/briefs/{made.Id}", made),
+            Brief + "/revisions/{number:int}" when desk.Find(Value("id")) is { } made => Page($"/briefs/{made.Id}", made),
             Brief + "/sheet.pdf" or Brief + "/technique.pdf" when desk.Find(Value("id")) is { } made => Page($"/briefs/{made.Id}", made) with { IsPage = false },
             _ => null,
         };
 
+        MadeBrief? Asked(Func<MadeBrief?> find) => AskedBrief.Of(context, find);
         string Value(string name) => context.GetRouteValue(name)?.ToString() ?? "";
         FollowedPage Page(string root, MadeBrief? made) => new(root, made, BriefState.Of(made, desk.Now), IsPage: true);
     }

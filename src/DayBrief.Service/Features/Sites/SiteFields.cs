@@ -34,7 +34,7 @@ public sealed class SiteFields
     /// <summary>The fields of a kept site.</summary>
     internal static SiteFields Of(SiteJson site)
     {
-        var units = new SiteUnitsTyped(Choice.Parse<SiteUnits>(site.Units) ?? SiteUnits.FeetAndKnots);
+        var units = SiteUnitsTyped.Of(site);
         var values = new Dictionary<string, string?>
         {
             ["id"] = site.Id,

@@ -1,5 +1,6 @@
 using System.Globalization;
 using DayBrief.Days;
+using DayBrief.Service.Infrastructure;
 using DayBrief.Units;
 
 namespace DayBrief.Service.Features.Sites;
@@ -7,6 +8,9 @@ namespace DayBrief.Service.Features.Sites;
 /// <summary>Figures as people at the site type them: heights in feet or metres, winds in knots or km/h, climbs in knots or m/s.</summary>
 internal sealed class SiteUnitsTyped(SiteUnits units)
 {
+    /// <summary>Those of a site; of one that names none, feet and knots.</summary>
+    public static SiteUnitsTyped Of(SiteJson site) => new(Choice.Parse<SiteUnits>(site.Units) ?? SiteUnits.FeetAndKnots);
+
     public string HeightUnit => units == SiteUnits.Metric ? "m" : "ft";
 
     public string SpeedUnit => Rounding.SpeedUnit;

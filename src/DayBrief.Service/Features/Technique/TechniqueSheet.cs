@@ -66,7 +66,7 @@ internal static class TechniqueSheet
         (string Title, string[] Lines) hold = (say["Holding it"], [.. TechniqueText.Hold(facts)]);
         (string Title, string[] Lines) avoid = (say["What not to do, and what it costs today"], [.. AvoidText.Of(facts.Study, facts.Measures)]);
         // Words before pictures: a picture takes the room that they leave it.
-        var size = Sizes.Cast<double?>().FirstOrDefault(size => Floor - top >= Math.Max(Heights(size!.Value, find, centre, leave), Heights(size.Value, hold, avoid))) ?? Sizes[^1];
+        var size = Sizes.FirstOrDefault(size => Floor - top >= Math.Max(Heights(size, find, centre, leave), Heights(size, hold, avoid)), Sizes[^1]);
         var (leftRoom, rightRoom) = (Floor - top - Heights(size, find, centre, leave), Floor - top - Heights(size, hold, avoid));
         var left = Block(sheet, SheetSurface.Left, Block(sheet, SheetSurface.Left, top, size, find), size, centre);
         left = Place(sheet, SheetSurface.Left, left, leftRoom, TechniqueCharts.Plan(facts.Thermal, facts.Study, facts.Brief.Day.Wind?.Mean, facts.Measures.Figures));
