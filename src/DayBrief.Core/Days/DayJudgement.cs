@@ -33,6 +33,8 @@ public sealed record DayJudgement
         if (SaysNone)
             return None(day);
         var course = new JudgedCourse(day, this);
+        if (course.LeavesNothing)
+            return None(day);
         return day with
         {
             Steps = [.. day.Steps.Select(course.Of)],

@@ -15,9 +15,13 @@ internal sealed class JudgedCourse
         _strongest = DayThermal.StrongestStep(day)?.Time;
         // The given figure is the greatest of the course that is shown, which need not be the computed headline's.
         var kept = day.Steps.Select(Timed).Where(step => step.UsableTopAglM is not null).ToArray();
+        LeavesNothing = kept.Length == 0 && day.Times.FirstUsable is not null;
         _topScale = judgement.UsableTop?.Metres / kept.Max(step => step.UsableTopAglM) ?? 1;
         _climbScale = judgement.Climb?.MetresPerSecond / kept.Max(step => step.ClimbMs) ?? 1;
     }
+
+    /// <summary>The given times leave nothing of the computed thermals.</summary>
+    public bool LeavesNothing { get; }
 
     /// <summary>The day's afternoon is drawn out: the given last thermal is later than the computed one.</summary>
     private bool IsDrawnOut => _judgement.Last > _day.Times.Last && _strongest < _day.Times.Last;
@@ -42,32 +46,25 @@ internal sealed class JudgedCourse
 
     public KeyTimes Times()
     {
-        var times = _day.Times;
-        if (times.FirstUsable is null || times.Last is null)
+        var times = _day.Times with
         {
-            return times with
-            {
-                TriggerTemperature = _judgement.Trigger ?? times.TriggerTemperature,
-                TriggerTime = _judgement.TriggerTime ?? times.TriggerTime,
-                Last = _judgement.Last ?? times.Last,
-            };
-        }
-
-        var first = _judgement.TriggerTime > times.FirstUsable ? _judgement.TriggerTime : times.FirstUsable;
-        var last = _judgement.Last ?? times.Last;
+            TriggerTemperature = _judgement.Trigger ?? _day.Times.TriggerTemperature,
+            TriggerTime = _judgement.TriggerTime ?? _day.Times.TriggerTime,
+            Last = _judgement.Last ?? _day.Times.Last,
+        };
+        if (_day.Times.FirstUsable is null || _day.Times.Last is null)
+            return times;
+        var first = Later(_judgement.TriggerTime, times.FirstUsable) ?? times.FirstUsable;
         var (from, to, decline) = (Drawn(times.BestFrom), Drawn(times.BestTo), Drawn(times.Decline));
         from = from < first ? first : from;
-        to = to > last ? last : to;
+        to = to > times.Last ? times.Last : to;
         return times with
         {
-            TriggerTemperature = _judgement.Trigger ?? times.TriggerTemperature,
-            TriggerTime = _judgement.TriggerTime ?? times.TriggerTime,
             FirstUsable = first,
             BestFrom = from < to ? from : null,
             BestTo = from < to ? to : null,
-            Decline = decline > first && decline < last ? decline : null,
-            Last = last,
-            Pauses = [.. times.Pauses.Where(pause => pause.From > first && pause.To < last)],
+            Decline = decline > first && decline < times.Last ? decline : null,
+            Pauses = [.. times.Pauses.Where(pause => pause.From > first && pause.To < times.Last)],
         };
     }
 

@@ -14,7 +14,7 @@ internal static class ThermalHazards
     /// <summary>Climb so weak that pilots hang on to it down to little height: 1 m/s. Common practice, no source.</summary>
     public const double WeakClimbMs = 1;
 
-    /// <summary>Lean from which thermals are hardly usable: 45°. Common practice, no source.</summary>
+    /// <summary>Bend of foot and head from which the caution of too much wind names it: 45°. Common practice, no source.</summary>
     public const double LeanDegrees = 45;
 
     /// <summary>Tops below which everybody circles in the same little height: 3,000 ft. Common practice, no source.</summary>

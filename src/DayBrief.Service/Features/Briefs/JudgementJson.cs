@@ -47,7 +47,15 @@ public sealed record JudgementJson
         errors.Optional("triggerTemperatureC", TriggerTemperatureC);
         errors.Optional("usableTopAglM", UsableTopAglM);
         errors.Optional("climbMs", ClimbMs);
+        CheckTimes(errors, "lastThermal");
         errors.ThrowIfAny();
+    }
+
+    /// <summary>Thermals that end before they begin are a slip of the pen.</summary>
+    internal void CheckTimes(FieldErrors errors, string field)
+    {
+        if (LastThermal <= TriggerTime)
+            errors.Add(field, $"Needs a time after that of the trigger.");
     }
 }
 

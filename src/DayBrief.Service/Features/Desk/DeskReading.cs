@@ -139,6 +139,7 @@ internal sealed class DeskReading(DeskFields fields, SiteStore sites)
             LastThermal = fields.Time("judgedLast", _errors),
             Reason = fields.NullIfEmpty("judgedReason"),
         };
+        judgement.CheckTimes(_errors, "judgedLast");
         return judgement.IsEmpty ? null : judgement;
     }
 

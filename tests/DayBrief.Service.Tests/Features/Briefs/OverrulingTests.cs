@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using DayBrief.Days;
 using DayBrief.Service.Features.Desk;
@@ -86,6 +87,26 @@ public sealed class OverrulingTests
         Assert.Empty(HourTable.Rows(made, reader));
         Assert.Null(DayThermal.StrongestStep(made.Brief.Day));
         Assert.DoesNotContain(KeyTimeEvents.Of(made, reader), happening => happening.Key is "first" or "best" or "last");
+    }
+
+    /// <summary>A sentence with thermals "from 19:00 to 18:00" over an empty table would be worse than none.</summary>
+    [Theory]
+    [InlineData("23:00", null)]
+    [InlineData(null, "04:00")]
+    public void Times_that_leave_no_thermals_make_a_day_without_and_never_a_sentence_with_times(string? trigger, string? last)
+    {
+        var made = Made(new() { TriggerTime = Local(trigger), LastThermal = Local(last) });
+        Assert.Equal("By the instructor's judgement no usable thermals.", DaySentence.Of(made, Reader.Of(made.Brief.Site, language: Language.English)));
+        Assert.Null(DayThermal.StrongestStep(made.Brief.Day));
+
+        static TimeOnly? Local(string? text) => text is null ? null : TimeOnly.Parse(text, CultureInfo.InvariantCulture);
+    }
+
+    [Fact]
+    public void A_last_thermal_before_the_trigger_is_refused_at_its_field()
+    {
+        var refused = Assert.Throws<InvalidInputException>(() => new JudgementJson { TriggerTime = new(15, 0), LastThermal = new(14, 0) }.Check());
+        Assert.Equal("judgement.lastThermal", Assert.Single(refused.Errors).Field);
     }
 
     private static DateTimeOffset At(ConvectiveDay day, int hour, int minute) => LocalClock.InstantOf(day.Date, new(hour, minute), day.Site.TimeZone);
